@@ -1,0 +1,46 @@
+import { type Formula, known, type Outcome, refused } from '../formula.ts';
+import type { AnnulusPiece } from './annulus-pieces.ts';
+import { annulusVolume } from './annulus-volume.ts';
+
+export const about: Formula = {
+  name: 'height that a placed volume fills',
+  text: 'from the bottom up, h = V / A piece by piece, A = π/4 (D² - d²); V m³, A m²; what is left above the top is surplus',
+  source: 'geometry',
+  range: 'V not below 0, every diameter known',
+  caution: null,
+};
+
+export interface Fill {
+  /** Depth that the fill reaches, m, positive downward; the top of the interval at most. */
+  readonly top: number;
+  /** Height filled, m. */
+  readonly height: number;
+  /** Volume left over when the interval is full, m³; 0 where it is not. */
+  readonly surplus: number;
+}
+
+/**
+ * The height that a placed volume would reach in an annulus, filled from its bottom up.
+ *
+ * Volume in m³, depths in m. Refused for a volume below zero and where a diameter is not known.
+ * Source: geometry.
+ * Worked example: 0.2843 m³ in a 10 in hole around 6.625 in casing (0.02843 m³/m) stands 10.0 m high.
+ */
+export function filledTop(volume: number, pieces: readonly AnnulusPiece[]): Outcome<Fill> {
+  if (!(volume >= 0)) return refused('a placed volume cannot be below zero');
+  const whole = annulusVolume(pieces);
+  if (!whole.ok) return whole;
+  const upward = [...pieces].sort((a, b) => b.bottom - a.bottom);
+  let left = volume;
+  let height = 0;
+  let top = upward[0]?.bottom ?? 0;
+  for (const piece of upward) {
+    const room = piece.volume ?? 0;
+    const share = Math.min(1, left / room);
+    height += share * (piece.bottom - piece.top);
+    top = piece.bottom - share * (piece.bottom - piece.top);
+    if (left <= room) return known({ top, height, surplus: 0 });
+    left -= room;
+  }
+  return known({ top, height, surplus: left });
+}
