@@ -1,0 +1,81 @@
+import type { Span } from '../../grammar/span.ts';
+import type { Problem, ProblemCode, Tree } from '../../grammar/tree.ts';
+import type { WellLog } from '../model/log.ts';
+import type { Limits } from '../packs/limits.ts';
+import type { Record as WellRecord } from '../record/record.ts';
+
+export type Severity = 'error' | 'warning' | 'information' | 'hint';
+
+export interface Edit {
+  readonly span: Span;
+  readonly text: string;
+}
+
+/** A change that mends a finding. `safe` ones may be made without a look (spelling, order of words, units written out). */
+export interface Fix {
+  readonly title: string;
+  readonly edits: readonly Edit[];
+  readonly preferred: boolean;
+  readonly safe: boolean;
+}
+
+export interface Related {
+  readonly message: string;
+  readonly span: Span;
+}
+
+/** What a rule reports; severity and id are added by the engine. */
+export interface Report {
+  readonly span: Span;
+  readonly message: string;
+  readonly related?: readonly Related[];
+  /** Called only when someone asks for the fixes. */
+  readonly fixes?: () => readonly Fix[];
+  /** Overrides the rule's default where the fault has degrees (volume short of annulus / short of allowance). */
+  readonly severity?: Severity;
+  /** The pack limit it rests on, if any: shown in hover, and as the link. */
+  readonly limit?: string;
+}
+
+export interface Finding extends Report {
+  readonly rule: string;
+  readonly severity: Severity;
+}
+
+/** Everything a rule may look at. The record is computed when it is first asked for. */
+export interface RuleContext {
+  readonly tree: Tree;
+  readonly log: WellLog;
+  readonly record: WellRecord;
+  readonly limits: Limits;
+  /** Problems of the grammar by code, each with its line number. */
+  problems(code: ProblemCode): readonly (Problem & { readonly line: number })[];
+  /** Today as YYYY-MM-DD; null where nobody said. */
+  readonly today: string | null;
+}
+
+/**
+ * An example that is run: notation text. In `flagged` every stretch between `[[` and `]]` is a finding of this rule,
+ * and there are no others of it. `fixed`, where given, is the text after the preferred fix of the first finding.
+ */
+export interface Example {
+  readonly text: string;
+  readonly fixed?: string;
+}
+
+export interface Rule {
+  /** Kebab-case; names the fault. */
+  readonly id: string;
+  readonly severity: Severity;
+  /** Off until switched on. */
+  readonly off?: boolean;
+  readonly title: string;
+  /** Why it matters, in a sentence or two. */
+  readonly why: string;
+  /** How to mend it. */
+  readonly mend: string;
+  readonly source: string;
+  readonly flagged: readonly Example[];
+  readonly silent: readonly Example[];
+  check(context: RuleContext): Iterable<Report>;
+}
