@@ -27,6 +27,21 @@ export const limitNames = [
   'centralizer-shoe-most',
   'centralizer-string-least',
   'uphole-velocity-least',
+  'uphole-velocity-most',
+  'air-rating-loss',
+  'joints-difference-most',
+  'shoe-foot-difference-most',
+  'foot-difference-most',
+  'rate-break-ratio-least',
+  'rate-break-rods-least',
+  'test-wrong-way-level-least',
+  'test-wrong-way-share-least',
+  'static-first-reading-most',
+  'drawdown-volume-ratio-most',
+  'grout-settled-most',
+  'pack-above-screen-least',
+  'pack-above-screen-most',
+  'entrance-velocity-most',
 ] as const;
 export type LimitName = (typeof limitNames)[number];
 

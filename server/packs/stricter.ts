@@ -1,0 +1,16 @@
+import type { LimitName } from './limits.ts';
+
+/** Limits whose greater value asks for more; of all others the smaller value does. */
+const greaterAsksMore: ReadonlySet<LimitName> = new Set<LimitName>([
+  'grout-allowance',
+  'oversize-least',
+  'set-time-cement',
+  'stickup-least',
+  'uphole-velocity-least',
+  'air-rating-loss',
+  'pack-above-screen-least',
+]);
+
+/** True where `value` is a stricter limit of that name than `other`; both in the limit's SI unit. */
+export const stricter = (name: LimitName, value: number, other: number): boolean =>
+  greaterAsksMore.has(name) ? value > other : value < other;
