@@ -1,0 +1,22 @@
+import * as vscode from 'vscode';
+import { registerPreviews } from './preview/previews.ts';
+import { CheckerServer } from './server.ts';
+
+let server: CheckerServer | null = null;
+
+export async function activate(context: vscode.ExtensionContext): Promise<void> {
+  const log = vscode.window.createOutputChannel('Drillhand', { log: true });
+  server = new CheckerServer(context.asAbsolutePath('dist/server.cjs'), log);
+  context.subscriptions.push(
+    log,
+    vscode.commands.registerCommand('drillhand.restartServer', () => server?.restart()),
+    vscode.commands.registerCommand('drillhand.showLog', () => log.show()),
+    ...registerPreviews(context, server),
+  );
+  await server.start();
+}
+
+export async function deactivate(): Promise<void> {
+  await server?.stop();
+  server = null;
+}

@@ -1,0 +1,65 @@
+import * as vscode from 'vscode';
+import {
+  LanguageClient,
+  type LanguageClientOptions,
+  type ServerOptions,
+  TransportKind,
+} from 'vscode-languageclient/node';
+import {
+  type AnalysedParams,
+  analysedNotification,
+  type Preview,
+  type PreviewParams,
+  previewRequest,
+} from '../server/lsp/protocol.ts';
+
+const clientOptions = (log: vscode.LogOutputChannel): LanguageClientOptions => ({
+  documentSelector: [{ language: 'drillhand' }],
+  synchronize: { configurationSection: 'drillhand' },
+  outputChannel: log,
+});
+
+const serverOptions = (module: string): ServerOptions => ({
+  run: { module, transport: TransportKind.ipc },
+  debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
+});
+
+/** The language server as the rest of the extension sees it. */
+export class CheckerServer {
+  readonly #client: LanguageClient;
+  readonly #analysed = new vscode.EventEmitter<AnalysedParams>();
+  readonly onAnalysed = this.#analysed.event;
+
+  constructor(module: string, log: vscode.LogOutputChannel) {
+    this.#client = new LanguageClient('drillhand', 'Drillhand', serverOptions(module), clientOptions(log));
+    this.#client.onNotification(analysedNotification, (params: AnalysedParams) => this.#analysed.fire(params));
+  }
+
+  async start(): Promise<void> {
+    try {
+      await this.#client.start();
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      void vscode.window.showErrorMessage(vscode.l10n.t('The Drillhand checker could not be started: {0}', reason));
+    }
+  }
+
+  restart(): Promise<void> {
+    return this.#client.restart();
+  }
+
+  async stop(): Promise<void> {
+    this.#analysed.dispose();
+    if (this.#client.needsStop()) await this.#client.stop();
+  }
+
+  /** The preview of an open log, or null where the server does not have it open. */
+  preview(uri: vscode.Uri): Promise<Preview | null> {
+    const params: PreviewParams = { textDocument: { uri: this.#client.code2ProtocolConverter.asUri(uri) } };
+    return this.#client.sendRequest<Preview | null>(previewRequest, params);
+  }
+
+  isSameDocument(analysed: AnalysedParams, uri: vscode.Uri): boolean {
+    return this.#client.protocol2CodeConverter.asUri(analysed.uri).toString() === uri.toString();
+  }
+}
