@@ -48,3 +48,10 @@ export function slowestUpholeVelocity(flow: number, pieces: readonly AnnulusPiec
   }
   return slowest ? known(slowest) : refused('there is no annulus above the bit');
 }
+
+/** Flow for an uphole velocity, m³/s: Q = V π/4 (D² − d²). 1,940.6 m/min up 155.58 mm around 114.3 mm: 283 L/s. */
+export function flowForVelocity(velocity: number, hole: number, pipe: number): Outcome {
+  if (!(velocity > 0)) return refused('the velocity is not above zero');
+  const area = annulusArea(hole, pipe);
+  return area.ok ? known(velocity * area.value) : area;
+}
