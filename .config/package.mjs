@@ -10,8 +10,8 @@ export async function packExtension(out = inRoot(vsix)) {
   await (await import('./build.mjs')).build({ minify: true });
   const vsce = inRoot('node_modules', '@vscode', 'vsce', 'vsce');
   const args = ['package', '--no-dependencies', '--readme-path', 'client/README.md', '--out', out];
-  const { code, output } = await run(process.execPath, [vsce, ...args], { quiet: true });
-  if (code !== 0) throw new Error(`The extension could not be packed:\n${output}`);
+  const { code, output, errors } = await run(process.execPath, [vsce, ...args], { quiet: true });
+  if (code !== 0) throw new Error(`The extension could not be packed:\n${output}${errors}`);
   const bytes = statSync(out).size;
   if (bytes >= largestPackage) throw new Error(`The package has ${bytes} bytes; it must stay under ${largestPackage}.`);
   return { file: out, bytes };

@@ -9,9 +9,9 @@ const outputs = '.cache/first-record';
 const drillhand = (args, options) => run(process.execPath, ['dist/cli.mjs', ...args], options);
 
 async function mustSucceed(step, args, options) {
-  const { code, output } = await drillhand(args, options);
+  const { code, output, errors } = await drillhand(args, options);
   if (code === 0) return output;
-  console.error(`${step} failed (exit ${code}).${options?.quiet ? `\n${output}` : ''}`);
+  console.error(`${step} failed (exit ${code}).${options?.quiet ? `\n${errors}` : ''}`);
   process.exit(1);
 }
 

@@ -12,8 +12,8 @@ export const isMain = (moduleUrl) =>
 export const say = (text) => console.log(`\n── ${text}`);
 
 /**
- * Runs a command in the project's folder, shows its output as it comes, and keeps it.
- * @returns {Promise<{code: number, output: string}>} code 127 where the command does not exist
+ * Runs a command in the project's folder, shows what it prints as it comes unless `quiet`, and keeps it.
+ * @returns {Promise<{code: number, output: string, errors: string}>} code 127 where the command does not exist
  */
 export function run(command, args, { env = {}, quiet = false } = {}) {
   return new Promise((resolve) => {
@@ -22,15 +22,16 @@ export function run(command, args, { env = {}, quiet = false } = {}) {
       env: { ...process.env, ...env },
       stdio: ['ignore', 'pipe', 'pipe'],
     });
-    let output = '';
-    const take = (stream) => (chunk) => {
-      output += chunk;
-      if (!quiet) stream.write(chunk);
-    };
-    child.stdout.on('data', take(process.stdout));
-    child.stderr.on('data', take(process.stderr));
-    child.on('error', (error) => resolve({ code: 127, output: `${output}${error.message}` }));
-    child.on('close', (code) => resolve({ code: code ?? 1, output }));
+    const kept = { output: '', errors: '' };
+    const keep = (stream, name, shownOn) =>
+      stream.setEncoding('utf8').on('data', (text) => {
+        kept[name] += text;
+        if (!quiet) shownOn.write(text);
+      });
+    keep(child.stdout, 'output', process.stdout);
+    keep(child.stderr, 'errors', process.stderr);
+    child.on('error', (error) => resolve({ ...kept, code: 127, errors: `${kept.errors}${error.message}\n` }));
+    child.on('close', (code) => resolve({ ...kept, code: code ?? 1 }));
   });
 }
 

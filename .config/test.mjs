@@ -42,8 +42,8 @@ async function unitTests() {
 
 async function editorTests() {
   say('Tests in the real editor');
-  const { runTypeScript } = await import('./run.mjs');
-  const { code, output } = await runTypeScript('tests/editor/main.ts');
+  const { file } = await (await import('./package.mjs')).packExtension();
+  const { code, output } = await (await import('./run.mjs')).runTypeScript('tests/editor/main.ts', [file]);
   const totals = totalsIn(output);
   if (totals === null) return oneFailed(`the editor tests ended with ${code} and no totals`);
   return code !== 0 && totals.failed === 0
@@ -57,6 +57,7 @@ const chosen = parts[process.argv[2]] ?? [unitTests, editorTests];
 ensureNode();
 await ensurePackages();
 const totals = [];
-if (await buildIsSound()) for (const part of chosen) totals.push(await part());
+if (await buildIsSound())
+  for (const part of chosen) totals.push(await part().catch((error) => oneFailed(error.message)));
 else totals.push(oneFailed('the build'));
 closeWith(addTotals(totals));

@@ -1,0 +1,98 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { type Editor, ensureEditor, installExtension } from './editor.ts';
+import type { Tests } from './suite/harness.ts';
+import { runSuiteInHost, type Totals } from './suite-in-host.ts';
+import { takeScreenshot } from './window/driver.ts';
+import { previewing } from './window/previewing.ts';
+import { followingThemes } from './window/themes.ts';
+import { typing } from './window/typing.ts';
+import { startWorkbench, type Workbench } from './workbench.ts';
+
+const workspace = path.resolve('tests', 'editor', 'workspace');
+const firstFile = (workbench: Workbench): readonly [string, string] => [
+  'openFile',
+  workbench.uri(path.join(workbench.workspace, 'sound.well')),
+];
+
+const reasonOf = (error: unknown): string => (error instanceof Error ? (error.stack ?? error.message) : String(error));
+
+const fileNameOf = (title: string): string => title.toLowerCase().replace(/[^a-z]+/g, '-');
+
+async function runTest(workbench: Workbench, name: string, test: () => Promise<void>): Promise<Totals> {
+  try {
+    await test();
+    console.log(`ok - ${name}`);
+    return { passed: 1, failed: 0 };
+  } catch (error) {
+    console.log(`not ok - ${name}\n  ${reasonOf(error)}`);
+    await takeScreenshot(workbench.page, `failed-${fileNameOf(name)}`);
+    return { passed: 0, failed: 1 };
+  }
+}
+
+/** A whole part that cannot even begin is one failed test. */
+async function orOneFailure(part: string, work: () => Promise<Totals[]>): Promise<Totals[]> {
+  console.log(`\n# ${part}`);
+  try {
+    return await work();
+  } catch (error) {
+    console.log(`not ok - ${part}\n  ${reasonOf(error)}`);
+    return [{ passed: 0, failed: 1 }];
+  }
+}
+
+async function inWindow(
+  workbench: Workbench,
+  payload: ReadonlyArray<readonly [string, string]>,
+  tests: Tests,
+): Promise<Totals[]> {
+  const totals: Totals[] = [];
+  try {
+    await workbench.open([firstFile(workbench), ...payload]);
+    await workbench.page
+      .locator('.statusbar-item', { hasText: /Drillhand/ })
+      .first()
+      .waitFor({ timeout: 60_000 });
+    for (const [name, test] of Object.entries(tests)) totals.push(await runTest(workbench, name, test));
+  } finally {
+    await workbench.stop();
+  }
+  return totals;
+}
+
+async function developedExtension(editor: Editor): Promise<Totals[]> {
+  const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null });
+  const tests = { ...typing(workbench), ...previewing(workbench), ...followingThemes(workbench) };
+  return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(process.cwd())]], tests);
+}
+
+async function packedExtension(editor: Editor, vsix: string): Promise<Totals[]> {
+  const folder = mkdtempSync(path.join(tmpdir(), 'drillhand-packed-'));
+  try {
+    const extensionsFolder = path.join(folder, 'extensions');
+    await installExtension(editor, vsix, extensionsFolder, folder);
+    const workbench = await startWorkbench({ editor, workspace, extensionsFolder });
+    return await inWindow(workbench, [], { ...typing(workbench), ...previewing(workbench) });
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function allParts(vsix: string): Promise<Totals[]> {
+  const editor = await ensureEditor();
+  return [
+    ...(await orOneFailure('the extension host', async () => [await runSuiteInHost(editor)])),
+    ...(await orOneFailure('the window', () => developedExtension(editor))),
+    ...(await orOneFailure('the packed extension, installed', () => packedExtension(editor, vsix))),
+  ];
+}
+
+const vsix = process.argv[2];
+if (vsix === undefined) throw new Error('Name the packed extension to install.');
+const totals = await orOneFailure('the editor', () => allParts(path.resolve(vsix)));
+const sum = (count: (part: Totals) => number): number => totals.reduce((total, part) => total + count(part), 0);
+const failed = sum((part) => part.failed);
+console.log(`${sum((part) => part.passed)} passed, ${failed} failed`);
+process.exitCode = failed > 0 ? 1 : 0;

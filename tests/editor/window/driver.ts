@@ -1,0 +1,46 @@
+import { mkdirSync } from 'node:fs';
+import path from 'node:path';
+import type { FrameLocator, Locator, Page } from 'playwright-core';
+
+/** What a person does in the window, by keyboard and mouse, and what they see there. */
+
+const screenshots = path.resolve('.cache', 'screenshots');
+
+export async function takeScreenshot(page: Page, name: string): Promise<void> {
+  mkdirSync(screenshots, { recursive: true });
+  await page.screenshot({ path: path.join(screenshots, `${name}.png`) });
+}
+
+export async function runCommand(page: Page, title: string): Promise<void> {
+  await page.keyboard.press('F1');
+  await page.locator('.quick-input-widget input.input').waitFor();
+  await page.keyboard.type(title);
+  await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
+  await page.keyboard.press('Enter');
+}
+
+export async function openFile(page: Page, name: string): Promise<void> {
+  await page.keyboard.press('Control+P');
+  await page.locator('.quick-input-widget input.input').waitFor();
+  await page.keyboard.type(name);
+  await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().waitFor();
+  await page.keyboard.press('Enter');
+  await page.locator('.tab.active', { hasText: name }).waitFor();
+}
+
+/** A line of the text editor, found by what it says. The editor writes blanks as non-breaking ones. */
+export const textLine = (page: Page, words: RegExp): Locator => page.locator('.view-line', { hasText: words }).first();
+
+export const untilSelected = (page: Page, status: string | RegExp): Promise<void> =>
+  page.locator('#status\\.editor\\.selection', { hasText: status }).waitFor();
+
+/** The page inside the preview's two frames. The first one takes a while: it sets up a service worker. */
+export const previewPage = (page: Page): FrameLocator =>
+  page.frameLocator('iframe.webview.ready').last().frameLocator('#active-frame');
+
+export const previewPart = (page: Page, line: number): Locator =>
+  previewPage(page).locator(`[data-line="${line}"]`).first();
+
+export async function closeAllEditors(page: Page): Promise<void> {
+  await runCommand(page, 'View: Revert and Close Editor');
+}

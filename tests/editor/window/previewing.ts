@@ -1,0 +1,68 @@
+import assert from 'node:assert/strict';
+import type { Tests } from '../suite/harness.ts';
+import type { Workbench } from '../workbench.ts';
+import { openFile, previewPage, previewPart, takeScreenshot, textLine, untilSelected } from './driver.ts';
+
+/** Lines of sound.well, counted from 0. */
+const limestoneLine = 15;
+const casingLine = 18;
+
+const isAtCursor = (workbench: Workbench, line: number) =>
+  previewPage(workbench.page).locator(`[data-line="${line}"].at-cursor`).first().waitFor();
+
+/** Draws a log beside its text and goes to and fro between the two. */
+export const previewing = (workbench: Workbench): Tests => ({
+  async 'the preview opens beside the log with the keyboard and shows a drawing and the record'() {
+    const { page } = workbench;
+    await openFile(page, 'sound.well');
+    await textLine(page, /Kestrel/).click();
+    await page.keyboard.press('Control+K');
+    await page.keyboard.press('v');
+    await previewPage(page).locator('svg').first().waitFor({ timeout: 30_000 });
+    await previewPage(page).locator('table').first().waitFor();
+    await takeScreenshot(page, 'preview');
+  },
+
+  async 'a click on a part of the drawing selects its line'() {
+    await previewPart(workbench.page, limestoneLine).click();
+    await untilSelected(workbench.page, /Ln 16, .*selected/);
+  },
+
+  async 'Enter on a part that has the focus selects its line'() {
+    const { page } = workbench;
+    await previewPart(page, casingLine).focus();
+    await page.keyboard.press('Enter');
+    await untilSelected(page, /Ln 19, .*selected/);
+  },
+
+  async "the cursor's line is marked in the drawing, and only that line"() {
+    const { page } = workbench;
+    await textLine(page, /soft.seam/).click();
+    await isAtCursor(workbench, limestoneLine);
+    await page.keyboard.press('ArrowDown');
+    await isAtCursor(workbench, limestoneLine + 1);
+    const marked = await previewPage(page)
+      .locator('.at-cursor')
+      .evaluateAll((parts) => parts.map((part) => part.getAttribute('data-line')));
+    assert.deepEqual([...new Set(marked)], [String(limestoneLine + 1)]);
+  },
+
+  async 'what is typed is drawn, and a script in it stays text'() {
+    const { page } = workbench;
+    await textLine(page, /soft.seam/).click();
+    await page.keyboard.press('End');
+    await page.keyboard.type(' <script>x</script><img src=x onerror=alert(1)>');
+    await previewPage(page).getByText('<script>x</script>').first().waitFor();
+    assert.equal(await previewPage(page).locator('#body script, #body img').count(), 0);
+    await page.keyboard.press('Control+Z');
+  },
+
+  async 'the preview is there again after the window is reloaded'() {
+    const { page } = workbench;
+    await page.keyboard.press('Control+S');
+    await page.reload();
+    await previewPage(page).locator('svg').first().waitFor({ timeout: 40_000 });
+    await previewPart(page, limestoneLine).click();
+    await untilSelected(page, /Ln 16, .*selected/);
+  },
+});
