@@ -12,6 +12,10 @@ export type ListId =
   | 'fracturing'
   | 'weathering'
   | 'structure'
+  | 'layer'
+  | 'content'
+  | 'degree'
+  | 'formation'
   | 'class-symbol'
   | 'hole-method'
   | 'flush'
@@ -52,19 +56,42 @@ export interface Term {
   readonly meaning: string;
   /** Where the term or its meaning comes from; "common practice, no source" where there is none. */
   readonly source: string;
-  /** Materials only: what the ground is made of. */
+  /** Materials and formations only: what the ground is made of. */
   readonly ground?: GroundFacts;
+  /** Fill materials only: the family that rules and volumes go by. */
+  readonly fill?: { readonly class: FillClass };
 }
+
+/** The families of what is put into an annulus or a hole. */
+export type FillClass = 'cement' | 'bentonite-slurry' | 'bentonite-dry' | 'granular' | 'native' | 'concrete';
+
+/** The families of ground; `unknown` where the log says that nothing was seen, or only points to the line above. */
+export type GroundClass =
+  | 'soil'
+  | 'fine'
+  | 'coarse'
+  | 'mixed'
+  | 'organic'
+  | 'fill'
+  | 'sedimentary'
+  | 'carbonate'
+  | 'crystalline'
+  | 'volcanic'
+  | 'rock'
+  | 'void'
+  | 'unknown';
 
 /** What the record, the rules and the drawing need to know of a material. */
 export interface GroundFacts {
-  readonly class: 'soil' | 'fine' | 'coarse' | 'mixed' | 'organic' | 'fill' | 'sedimentary' | 'carbonate' | 'crystalline' | 'volcanic' | 'rock' | 'void';
+  readonly class: GroundClass;
   /** True for bedrock, false for unconsolidated ground. */
   readonly rock: boolean;
   /** Pattern number of FGDC-STD-013-2006, where one fits. */
   readonly fgdc: number | null;
   /** The adjective that makes it a secondary material ("silty"), where there is one. */
   readonly adjective?: string;
+  /** Short forms and variant spellings of the adjective. */
+  readonly adjectiveShort?: readonly string[];
 }
 
 export interface TermList {

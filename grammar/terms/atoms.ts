@@ -1,0 +1,301 @@
+import type { Sense } from './index.ts';
+import { descriptionLists, longForm, matchAt } from './index.ts';
+import type { Piece } from './pieces.ts';
+import type { ListId, Term } from './term.ts';
+
+/** A term within an atom. */
+export interface Mention {
+  readonly list: ListId;
+  readonly term: Term;
+  readonly adjective: boolean;
+  readonly start: number;
+  readonly end: number;
+}
+
+export type AtomKind =
+  | 'material'
+  | 'adjective'
+  | 'colour'
+  | 'quality'
+  | 'amount'
+  | 'degree'
+  | 'layer'
+  | 'link'
+  | 'filler'
+  | 'symbol'
+  | 'name'
+  | 'unknown';
+
+/** A word or a group of words that is read, and written, as one. */
+export interface Atom {
+  readonly kind: AtomKind;
+  /** As the long form has it; as written for names, unknown words and fillers. */
+  readonly text: string;
+  readonly mentions: readonly Mention[];
+  readonly start: number;
+  readonly end: number;
+  /** True where a comma, a bracket or a dash parts it from the atom before. */
+  readonly parted: boolean;
+  /** True where a dash without blanks joins it to the atom before. */
+  readonly hyphened: boolean;
+}
+
+const links = new Map([
+  ['and', 'and'],
+  ['&', 'and'],
+  ['+', 'and'],
+  ['plus', 'and'],
+  ['to', 'to'],
+  ['or', 'or'],
+]);
+
+const fillers = new Set([
+  ...[
+    'a',
+    'an',
+    'the',
+    'of',
+    'in',
+    'on',
+    'at',
+    'from',
+    'by',
+    'for',
+    'into',
+    'under',
+    'over',
+    'below',
+    'then',
+    'is',
+    'it',
+  ],
+  ...['are', 'but', 'as', 'has', 'have', 'than', 'through', 'between', 'near', 'also', 'still', 'tends'],
+  ...[
+    'after',
+    'before',
+    'etc',
+    'about',
+    'approx',
+    'number',
+    'within',
+    'up',
+    'down',
+    'out',
+    'off',
+    'its',
+    'this',
+    'where',
+  ],
+]);
+
+const unitWords = new Set(['formation', 'fm', 'group', 'grp', 'member', 'mbr', 'system', 'series', 'horizon']);
+
+const positionWords = new Set(['upper', 'lower', 'middle', 'top']);
+
+const hasLetter = (text: string): boolean => /\p{L}/u.test(text);
+
+const isCapitalised = (text: string): boolean => /^[\p{Lu}][\p{L}'’.]*\p{Ll}/u.test(text);
+
+const classSymbol = /^(?:G[WPMC]|S[WPMC]|[MCO][LH]|PT)(?:-(?:G[MC]|S[MC]|ML))?$/;
+
+const kindOfSense = ({ list, adjective }: Sense): AtomKind => {
+  if (list === 'material') return adjective ? 'adjective' : 'material';
+  if (list === 'colour' || list === 'shade') return 'colour';
+  if (list === 'amount' || list === 'degree' || list === 'layer') return list;
+  return list === 'formation' ? 'name' : 'quality';
+};
+
+const kindOfStranger = (word: string, next: string | undefined): AtomKind => {
+  const key = word.toLowerCase().replaceAll('.', '');
+  if (fillers.has(key)) return 'filler';
+  if (unitWords.has(key) || positionWords.has(key)) return 'filler';
+  if (classSymbol.test(word)) return 'symbol';
+  if (!hasLetter(word)) return 'unknown';
+  const named = next !== undefined && unitWords.has(next.toLowerCase().replaceAll('.', ''));
+  return named || isCapitalised(word) ? 'name' : 'unknown';
+};
+
+/** Words that blanks or glued dashes join, beside the pieces that they come from. */
+interface Run {
+  readonly words: string[];
+  readonly pieces: Piece[];
+  readonly hyphened: boolean[];
+}
+
+const isHyphen = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at]?.kind === 'dash' && pieces[at].glued && pieces[at + 1]?.kind === 'word' && pieces[at + 1]?.glued === true;
+
+const runFrom = (pieces: readonly Piece[], at: number): { run: Run; next: number } => {
+  const run: Run = { words: [], pieces: [], hyphened: [] };
+  let next = at;
+  let hyphened = false;
+  for (let piece = pieces[next]; piece !== undefined; piece = pieces[next]) {
+    if (piece.kind === 'word') {
+      run.words.push(piece.text);
+      run.pieces.push(piece);
+      run.hyphened.push(hyphened);
+      hyphened = false;
+    } else if (run.words.length > 0 && isHyphen(pieces, next)) hyphened = true;
+    else break;
+    next += 1;
+  }
+  return { run, next };
+};
+
+const asWritten = (run: Run, at: number, length: number): string => {
+  let text = run.words[at] ?? '';
+  for (let step = at + 1; step < at + length; step += 1) text += `${run.hyphened[step] ? '-' : ' '}${run.words[step]}`;
+  return text;
+};
+
+type Place = Pick<Atom, 'start' | 'end' | 'parted' | 'hyphened'>;
+
+const placeIn = (run: Run, at: number, length: number, parted: boolean): Place => ({
+  start: run.pieces[at]?.start ?? 0,
+  end: run.pieces[at + length - 1]?.end ?? 0,
+  parted: at === 0 ? parted : run.hyphened[at] === true,
+  hyphened: run.hyphened[at] === true,
+});
+
+const knownAtom = (sense: Sense, written: string, place: Place): Atom => {
+  const kind = kindOfSense(sense);
+  const text = kind === 'name' ? written : longForm(sense);
+  return { ...place, kind, text, mentions: [{ ...sense, start: place.start, end: place.end }] };
+};
+
+const strangerAtom = (run: Run, at: number, place: Place): Atom => {
+  const word = run.words[at] ?? '';
+  return { ...place, kind: kindOfStranger(word, run.words[at + 1]), text: word, mentions: [] };
+};
+
+const atomsOfRun = (run: Run, parted: boolean, atoms: Atom[]): void => {
+  let at = 0;
+  while (at < run.words.length) {
+    const link = links.get((run.words[at] ?? '').toLowerCase());
+    const found = link === undefined ? matchAt(run.words, at, descriptionLists) : null;
+    const length = found?.length ?? 1;
+    const place = placeIn(run, at, length, parted);
+    if (link !== undefined) atoms.push({ ...place, kind: 'link', text: link, mentions: [] });
+    else if (found === null) atoms.push(strangerAtom(run, at, place));
+    else atoms.push(knownAtom(found.sense, asWritten(run, at, length), place));
+    at += length;
+  }
+};
+
+const withSense = (): Sense | null => matchAt(['with'], 0, ['amount'])?.sense ?? null;
+
+const markAtom = (piece: Piece, parted: boolean): Atom | null => {
+  const place = { start: piece.start, end: piece.end, parted, hyphened: false };
+  if (piece.kind === 'symbol') {
+    return { ...place, kind: 'symbol', text: piece.text.replace(/^\(|\)$/g, ''), mentions: [] };
+  }
+  const sense = piece.kind === 'with' ? withSense() : null;
+  if (sense !== null) return knownAtom(sense, 'with', place);
+  return piece.kind === 'and' ? { ...place, kind: 'link', text: 'and', mentions: [] } : null;
+};
+
+/** One atom for each term, link, symbol, name and unknown word, in the written order. */
+const singleAtoms = (pieces: readonly Piece[]): readonly Atom[] => {
+  const atoms: Atom[] = [];
+  let parted = false;
+  let at = 0;
+  for (let piece = pieces[at]; piece !== undefined; piece = pieces[at]) {
+    if (piece.kind === 'word') {
+      const { run, next } = runFrom(pieces, at);
+      atomsOfRun(run, parted, atoms);
+      at = next;
+      parted = false;
+      continue;
+    }
+    const atom = markAtom(piece, parted);
+    if (atom !== null) atoms.push(atom);
+    parted = atom === null;
+    at += 1;
+  }
+  return atoms;
+};
+
+const isColour = (atom: Atom | undefined): boolean => atom?.kind === 'colour';
+
+const isMediumShade = (atoms: readonly Atom[], at: number): boolean => {
+  const atom = atoms[at];
+  if (atom?.kind !== 'quality' || atom.text !== 'medium') return false;
+  const before = atoms[at - 1];
+  if (before?.kind === 'link' && !atom.parted && atoms[at - 2]?.kind === 'quality') return false;
+  const next = atoms[at + 1];
+  if (isColour(next)) return next?.parted === false;
+  return next?.kind === 'link' && !next.parted && isColour(atoms[at + 2]) && atoms[at + 2]?.parted === false;
+};
+
+const isHue = (atom: Atom): boolean =>
+  atom.mentions[0]?.list === 'colour' && !atom.text.endsWith('ish') && !atom.text.includes(' ');
+
+const joinedTo = (before: Atom, after: Atom): string => (isHue(before) && isHue(after) ? '-' : ' ');
+
+/** Where a group that `fits` ends: members side by side, or with a link between them. */
+const groupEnd = (
+  atoms: readonly Atom[],
+  at: number,
+  fits: (at: number) => boolean,
+  sideBySide: (after: Atom) => boolean,
+): number => {
+  let end = at + 1;
+  for (;;) {
+    const next = atoms[end];
+    if (next === undefined) return end;
+    if (fits(end) && sideBySide(next)) end += 1;
+    else if (next.kind === 'link' && !next.parted && atoms[end + 1]?.parted === false && fits(end + 1)) end += 2;
+    else return end;
+  }
+};
+
+const merged = (kind: AtomKind, group: readonly Atom[], text: string): Atom => {
+  const first = group[0] as Atom;
+  const end = group.at(-1)?.end ?? first.end;
+  return { ...first, kind, text, end, mentions: group.flatMap((atom) => atom.mentions) };
+};
+
+const textOf = (group: readonly Atom[], join: (before: Atom, after: Atom) => string): string =>
+  group.map((atom, at) => (at === 0 ? atom.text : `${join(group[at - 1] as Atom, atom)}${atom.text}`)).join('');
+
+const colourGroup = (atoms: readonly Atom[], at: number): number => {
+  const fits = (place: number): boolean => isColour(atoms[place]) || isMediumShade(atoms, place);
+  return fits(at) ? groupEnd(atoms, at, fits, (after) => !after.parted || after.hyphened) : at;
+};
+
+const isGraded = (atom: Atom | undefined): boolean => atom?.kind === 'quality' || atom?.kind === 'adjective';
+
+/** Where a quality or an adjective ends that begins here, with its words of degree and what a link ties to it. */
+const qualityEnd = (atoms: readonly Atom[], at: number): number => {
+  let end = at;
+  while (atoms[end]?.kind === 'degree' && atoms[end + 1]?.parted === false) end += 1;
+  if (!isGraded(atoms[end])) return at;
+  const next = atoms[end + 1];
+  if (next?.kind !== 'link' || next.parted || atoms[end + 2]?.parted !== false) return end + 1;
+  if (isMediumShade(atoms, end + 2)) return end + 1;
+  const further = qualityEnd(atoms, end + 2);
+  return further > end + 2 ? further : end + 1;
+};
+
+const blank = (): string => ' ';
+
+const qualityAtom = (group: readonly Atom[]): Atom => {
+  const kind = group.some((atom) => atom.kind === 'quality') ? 'quality' : 'adjective';
+  return group.length === 1 ? (group[0] as Atom) : merged(kind, group, textOf(group, blank));
+};
+
+/** Reads pieces into atoms: colours grouped to one, qualities with their words of degree. */
+export const atomsOf = (pieces: readonly Piece[]): readonly Atom[] => {
+  const single = singleAtoms(pieces);
+  const atoms: Atom[] = [];
+  let at = 0;
+  for (let atom = single[at]; atom !== undefined; atom = single[at]) {
+    const colourTo = colourGroup(single, at);
+    const to = colourTo > at ? colourTo : qualityEnd(single, at);
+    const group = single.slice(at, Math.max(to, at + 1));
+    if (colourTo > at) atoms.push(merged('colour', group, textOf(group, joinedTo)));
+    else atoms.push(to > at ? qualityAtom(group) : atom);
+    at = Math.max(to, at + 1);
+  }
+  return atoms;
+};

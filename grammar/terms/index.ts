@@ -1,0 +1,293 @@
+import { amount } from './amount.ts';
+import { capKind } from './cap-kind.ts';
+import { casingMaterial } from './casing-material.ts';
+import { casingState } from './casing-state.ts';
+import { classSymbol } from './class-symbol.ts';
+import { colour } from './colour.ts';
+import { consistency } from './consistency.ts';
+import { contaminantSource } from './contaminant-source.ts';
+import { content } from './content.ts';
+import { degree } from './degree.ts';
+import { developmentMethod } from './development-method.ts';
+import { disinfectant } from './disinfectant.ts';
+import { extent } from './extent.ts';
+import { fillMaterial } from './fill-material.ts';
+import { flowControl } from './flow-control.ts';
+import { flush } from './flush.ts';
+import { formation } from './formation.ts';
+import { fracturing } from './fracturing.ts';
+import { gasKind } from './gas-kind.ts';
+import { geodeticDatum } from './geodetic-datum.ts';
+import { grainShape } from './grain-shape.ts';
+import { grainSize } from './grain-size.ts';
+import { holeMethod } from './hole-method.ts';
+import { jointType } from './joint-type.ts';
+import { layer } from './layer.ts';
+import { material } from './material.ts';
+import { moisture } from './moisture.ts';
+import { packerKind } from './packer-kind.ts';
+import { pitlessKind } from './pitless-kind.ts';
+import { placement } from './placement.ts';
+import { pumpKind } from './pump-kind.ts';
+import { quality } from './quality.ts';
+import { screenKind } from './screen-kind.ts';
+import { shade } from './shade.ts';
+import { shoeKind } from './shoe-kind.ts';
+import { sorting } from './sorting.ts';
+import { status } from './status.ts';
+import { structure } from './structure.ts';
+import type { ListId, Term, TermList } from './term.ts';
+import { testMethod } from './test-method.ts';
+import { use } from './use.ts';
+import { waterKind } from './water-kind.ts';
+import { weather } from './weather.ts';
+import { weathering } from './weathering.ts';
+
+/** What a form may mean: a term of a list, or (for materials) its adjective. */
+export interface Sense {
+  readonly list: ListId;
+  readonly term: Term;
+  readonly adjective: boolean;
+}
+
+export const termLists: readonly TermList[] = [
+  material,
+  colour,
+  shade,
+  amount,
+  degree,
+  consistency,
+  moisture,
+  grainSize,
+  grainShape,
+  sorting,
+  fracturing,
+  weathering,
+  structure,
+  content,
+  layer,
+  formation,
+  classSymbol,
+  holeMethod,
+  flush,
+  casingMaterial,
+  jointType,
+  casingState,
+  shoeKind,
+  screenKind,
+  fillMaterial,
+  placement,
+  packerKind,
+  waterKind,
+  gasKind,
+  flowControl,
+  testMethod,
+  developmentMethod,
+  disinfectant,
+  pumpKind,
+  capKind,
+  pitlessKind,
+  quality,
+  contaminantSource,
+  geodeticDatum,
+  extent,
+  weather,
+  use,
+  status,
+];
+
+/** The lists that a strata description draws on; where a form stands in two, the first list has it. */
+export const descriptionLists: readonly ListId[] = [
+  'material',
+  'colour',
+  'shade',
+  'amount',
+  'degree',
+  'consistency',
+  'moisture',
+  'grain-size',
+  'grain-shape',
+  'sorting',
+  'fracturing',
+  'weathering',
+  'structure',
+  'content',
+  'layer',
+  'formation',
+];
+
+interface Index {
+  /** Every form, normalised, and what it may mean. */
+  readonly senses: ReadonlyMap<string, readonly Sense[]>;
+  /** A one-word short form of a description term, and the one word that it stands for. */
+  readonly longWords: ReadonlyMap<string, string>;
+  /** The number of words of the longest form that begins with a word. */
+  readonly longest: ReadonlyMap<string, number>;
+}
+
+/** Lower case, without full stops and apostrophes, hyphens as blanks. */
+export const normalise = (form: string): string =>
+  form
+    .toLowerCase()
+    .replace(/[.'’]/g, '')
+    .replace(/[-\u2010\u2011]/g, ' ')
+    .trim();
+
+const isPlain = (form: string): boolean => {
+  for (let at = 0; at < form.length; at += 1) {
+    const code = form.charCodeAt(at);
+    if (code < 97 || code > 122) return false;
+  }
+  return true;
+};
+
+const keyOf = (form: string): string => (isPlain(form) ? form : normalise(form));
+
+const sensesOf = (list: ListId, term: Term): readonly (readonly [string, Sense])[] => {
+  const noun: Sense = { list, term, adjective: false };
+  const nouns = [term.name, ...term.short].map((form) => [normalise(form), noun] as const);
+  const adjective = term.ground?.adjective;
+  if (adjective === undefined) return nouns;
+  const sense: Sense = { list, term, adjective: true };
+  const spellings = [adjective, ...(term.ground?.adjectiveShort ?? [])];
+  return [...nouns, ...spellings.map((form) => [normalise(form), sense] as const)];
+};
+
+/** The words that the formatter writes for a sense. */
+export const longForm = (sense: Sense): string =>
+  sense.adjective ? (sense.term.ground?.adjective ?? sense.term.name) : sense.term.name;
+
+const longWordsOf = (entries: readonly (readonly [string, Sense])[]): Map<string, string> => {
+  const words = new Map<string, string>();
+  for (const [form, sense] of entries) {
+    const long = normalise(longForm(sense));
+    const oneWord = !form.includes(' ') && !long.includes(' ');
+    if (oneWord && descriptionLists.includes(sense.list) && !words.has(form)) words.set(form, long);
+  }
+  return words;
+};
+
+const spelledOut = (form: string, longWords: ReadonlyMap<string, string>): string =>
+  form
+    .split(' ')
+    .map((word) => longWords.get(word) ?? word)
+    .join(' ');
+
+const buildIndex = (): Index => {
+  const senses = new Map<string, Sense[]>();
+  const longest = new Map<string, number>();
+  const entries = termLists.flatMap((list) => list.terms.flatMap((term) => sensesOf(list.id, term)));
+  const longWords = longWordsOf(entries);
+  const add = (form: string, sense: Sense): void => {
+    const known = senses.get(form) ?? [];
+    if (known.some((other) => other.list === sense.list)) return;
+    senses.set(form, [...known, sense]);
+    const words = form.split(' ');
+    const first = words[0] ?? '';
+    longest.set(first, Math.max(longest.get(first) ?? 1, words.length));
+  };
+  for (const [form, sense] of entries) add(form, sense);
+  for (const [form, sense] of entries) if (form.includes(' ')) add(spelledOut(form, longWords), sense);
+  return { senses, longWords, longest };
+};
+
+let built: Index | null = null;
+
+const index = (): Index => {
+  built ??= buildIndex();
+  return built;
+};
+
+/** Every meaning of a form, in the order of the lists. */
+export const lookup = (form: string): readonly Sense[] => index().senses.get(keyOf(form)) ?? [];
+
+const senseIn = (senses: readonly Sense[], lists: readonly ListId[]): Sense | null => {
+  const only = senses[0];
+  if (senses.length === 1 && only !== undefined) return lists.includes(only.list) ? only : null;
+  for (const list of lists) {
+    const sense = senses.find((candidate) => candidate.list === list);
+    if (sense !== undefined) return sense;
+  }
+  return null;
+};
+
+const joined = (
+  words: readonly string[],
+  at: number,
+  length: number,
+  long: ReadonlyMap<string, string> | null,
+): string => {
+  let form = '';
+  for (let step = at; step < at + length; step += 1) {
+    const word = keyOf(words[step] ?? '');
+    form += `${step === at ? '' : ' '}${long === null ? word : (long.get(word) ?? word)}`;
+  }
+  return form;
+};
+
+const longestFrom = (word: string): number => {
+  const { longest, longWords } = index();
+  const long = longWords.get(word);
+  return Math.max(longest.get(word) ?? 1, long === undefined ? 1 : (longest.get(long) ?? 1));
+};
+
+/** The longest form of one of `lists` that begins at a word; of two lists that have it, the one named first. */
+export const matchAt = (
+  words: readonly string[],
+  at: number,
+  lists: readonly ListId[],
+): { length: number; sense: Sense } | null => {
+  const first = words[at];
+  if (first === undefined) return null;
+  const { senses, longWords } = index();
+  const firstKey = keyOf(first);
+  for (let length = Math.min(longestFrom(firstKey), words.length - at); length > 0; length -= 1) {
+    const asWritten = senses.get(length === 1 ? firstKey : joined(words, at, length, null));
+    const found = asWritten ?? (length === 1 ? undefined : senses.get(joined(words, at, length, longWords)));
+    const sense = found === undefined ? null : senseIn(found, lists);
+    if (sense !== null) return { length, sense };
+  }
+  return null;
+};
+
+/** Damerau and Levenshtein's distance with neighbours swapped counted as one, or `limit + 1` where it is more than that. */
+const distance = (a: string, b: string, limit: number): number => {
+  if (Math.abs(a.length - b.length) > limit) return limit + 1;
+  let beforeLast: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= a.length; row += 1) {
+    const current = [row];
+    for (let column = 1; column <= b.length; column += 1) {
+      const same = a[row - 1] === b[column - 1];
+      let cost = Math.min(
+        (last[column] ?? 0) + 1,
+        (current[column - 1] ?? 0) + 1,
+        (last[column - 1] ?? 0) + (same ? 0 : 1),
+      );
+      const swapped = row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
+      if (swapped) cost = Math.min(cost, (beforeLast[column - 2] ?? 0) + 1);
+      current.push(cost);
+    }
+    beforeLast = last;
+    last = current;
+  }
+  return last[b.length] ?? limit + 1;
+};
+
+/** Up to `count` terms of `lists` whose forms are spelled nearly like `form`, nearest first. */
+export const nearest = (form: string, lists: readonly ListId[], count: number): readonly Sense[] => {
+  const key = normalise(form);
+  const limit = key.length <= 3 ? 1 : key.length <= 6 ? 2 : 3;
+  const best = new Map<string, { sense: Sense; far: number }>();
+  for (const [known, senses] of index().senses) {
+    const sense = senseIn(senses, lists);
+    const far = sense === null || known.length < 3 ? limit + 1 : distance(key, known, limit);
+    if (sense === null || far > limit) continue;
+    const name = `${sense.list} ${longForm(sense)}`;
+    if (far < (best.get(name)?.far ?? limit + 1)) best.set(name, { sense, far });
+  }
+  return [...best.values()]
+    .sort((a, b) => a.far - b.far || longForm(a.sense).localeCompare(longForm(b.sense), 'en'))
+    .slice(0, count)
+    .map(({ sense }) => sense);
+};

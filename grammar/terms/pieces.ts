@@ -1,0 +1,41 @@
+export type PieceKind = 'word' | 'comma' | 'and' | 'dash' | 'with' | 'symbol';
+
+/** A word or mark of a description. Brackets, strokes and colons between words are commas. */
+export interface Piece {
+  readonly kind: PieceKind;
+  /** As written. A `symbol` may carry its brackets. */
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  /** True where no blank stands before it. */
+  readonly glued: boolean;
+}
+
+const symbolPattern = '(?:G[WPMC]|S[WPMC]|[MCO][LH]|PT)(?:-(?:G[MC]|S[MC]|ML))?';
+
+const symbolShape = new RegExp(`^${symbolPattern}$`);
+
+const marks = new RegExp(
+  `[wW]/(?![cC]\\b)|\\(${symbolPattern}\\)|[&+]|[-–—]+|[,;:()\\[\\]"/|]|[^\\s,;:()\\[\\]"/|&+–—-]+`,
+  'gu',
+);
+
+const kindOf = (text: string, hasSmallLetters: boolean): PieceKind => {
+  if (text.startsWith('(') && text.length > 1) return 'symbol';
+  if (/^w\/$/i.test(text)) return 'with';
+  if (text === '&' || text === '+') return 'and';
+  if (/^[-–—]+$/.test(text)) return 'dash';
+  if (/^[,;:()[\]"/|]$/.test(text)) return 'comma';
+  return hasSmallLetters && symbolShape.test(text) ? 'symbol' : 'word';
+};
+
+/** Splits the text of a description, standing alone, into pieces; `offset` is added to every place. */
+export const piecesOf = (text: string, offset = 0): readonly Piece[] => {
+  const hasSmallLetters = /\p{Ll}/u.test(text);
+  return [...text.matchAll(marks)].map((match) => {
+    const start = match.index;
+    const glued = start > 0 && !/\s/.test(text[start - 1] ?? ' ');
+    const kind = kindOf(match[0], hasSmallLetters);
+    return { kind, text: match[0], start: offset + start, end: offset + start + match[0].length, glued };
+  });
+};
