@@ -41,7 +41,7 @@ export interface Interval extends Columns {
   readonly dash: Columns;
 }
 
-/** `a x b`: a size (outside x wall) or a count times an amount. */
+/** `a x b`: a size (outside x wall) or a count times an amount; in a volume slot, count times volume. */
 export interface Product extends Columns {
   readonly kind: 'product';
   readonly factors: readonly [Quantity, Quantity];
@@ -133,7 +133,8 @@ export type Value =
 export interface Item extends Columns {
   /** The name of the slot, as in the table. */
   readonly slot: string;
-  readonly label: (Columns & { readonly written: string }) | null;
+  /** The label before the value; `term` where a term of a list is the label (`septic 31`). */
+  readonly label: (Columns & { readonly written: string; readonly term: Term | null }) | null;
   readonly value: Value;
 }
 
@@ -176,6 +177,7 @@ export type ProblemCode =
   | 'missing-value'
   | 'unknown-unit'
   | 'second-keyword'
+  | 'no-section'
   | 'line-too-long';
 
 export interface Allow extends Columns {
