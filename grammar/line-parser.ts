@@ -35,7 +35,8 @@ import {
 import type { Interval, Moment, Period, Product, Quantity } from './tree.ts';
 import { type Unit, unitById, unitBySpelling } from './units.ts';
 
-const endOf = (token: IToken): number => token.startOffset + token.image.length;
+/** While the parser records its own grammar, tokens have no image. */
+const endOf = (token: IToken): number => token.startOffset + (token.image ?? '').length;
 
 const glued = (before: IToken, after: IToken): boolean => endOf(before) === after.startOffset;
 
