@@ -1,0 +1,35 @@
+import { type Span, spanAt } from '../../grammar/span.ts';
+import type { Snapshot } from '../analysis/snapshot.ts';
+import { suggestAllow } from './completion/allow.ts';
+import { suggestDepths } from './completion/depths.ts';
+import { suggestItems } from './completion/items.ts';
+import { suggestKeywords } from './completion/keywords.ts';
+import { completionPlace } from './completion/place.ts';
+import type { Suggestion, SuggestionSource } from './completion/suggestion.ts';
+import { suggestUnits } from './completion/units.ts';
+import { suggestWords } from './completion/words.ts';
+import type { Position } from './position.ts';
+
+/** What fits at the cursor, best first; each replaces `replace` unless it names a stretch of its own. */
+export interface Completion {
+  readonly replace: Span;
+  readonly suggestions: readonly Suggestion[];
+}
+
+const sources: readonly SuggestionSource[] = [
+  suggestAllow,
+  suggestDepths,
+  suggestKeywords,
+  suggestWords,
+  suggestUnits,
+  suggestItems,
+];
+
+/** What may be typed at the cursor. Nothing within remarks, comments and lines too long to be read. */
+export function complete(snapshot: Snapshot, position: Position): Completion | null {
+  const place = completionPlace(snapshot, position);
+  if (place === null) return null;
+  const suggestions = sources.flatMap((source) => source(place));
+  const { line, column } = place.at;
+  return { replace: spanAt(line, { start: column - place.word.length, end: column }), suggestions };
+}

@@ -1,0 +1,74 @@
+import type { Slot } from '../../../grammar/table.ts';
+import { descriptionLists } from '../../../grammar/terms/index.ts';
+import type { ListId, Term } from '../../../grammar/terms/term.ts';
+import { listTitle, termsOf } from '../words.ts';
+import type { CompletionPlace } from './place.ts';
+import { depthsWritten, openSlots, touchesNumber } from './slots.ts';
+import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
+
+const suggestionOf = (list: ListId, term: Term): Suggestion =>
+  plain('term', term.name, listTitle(list).toLowerCase(), {
+    filter: [term.name, ...term.short].join(' '),
+    about: { kind: 'term', list, id: term.id },
+  });
+
+const adjectiveOf = (list: ListId, term: Term): readonly Suggestion[] => {
+  const adjective = term.ground?.adjective;
+  if (adjective === undefined) return [];
+  const filter = [adjective, ...(term.ground?.adjectiveShort ?? [])].join(' ');
+  return [plain('term', adjective, `with ${term.name}`, { filter, about: { kind: 'term', list, id: term.id } })];
+};
+
+const made = new Map<ListId, readonly Suggestion[]>();
+
+function suggestionsOf(list: ListId): readonly Suggestion[] {
+  const known = made.get(list);
+  if (known !== undefined) return known;
+  const terms = termsOf(list);
+  const all = [...terms.map((term) => suggestionOf(list, term)), ...terms.flatMap((term) => adjectiveOf(list, term))];
+  made.set(list, all);
+  return all;
+}
+
+const listsOf = (slot: Slot): readonly ListId[] =>
+  slot.accepts.flatMap((accepts) => {
+    if (accepts.kind === 'terms') return accepts.lists;
+    return accepts.kind === 'description' ? descriptionLists : [];
+  });
+
+const labelsOf = (slot: Slot): readonly Suggestion[] => {
+  const label = slot.labels[0];
+  const isFlag = slot.accepts.every(({ kind }) => kind === 'flag');
+  if (label === undefined) return [];
+  return [plain('label', label, slot.doc, { insert: isFlag ? label : `${label} `, filter: slot.labels.join(' ') })];
+};
+
+function suggestionsOfSlot(slot: Slot): readonly Suggestion[] {
+  const labels = slot.labelList === null ? labelsOf(slot) : suggestionsOf(slot.labelList);
+  return [...listsOf(slot).flatMap(suggestionsOf), ...labels];
+}
+
+const multiword = /\s/;
+
+/** The words right before the cursor, longest run first, each with where it begins. */
+function runsBefore({ before }: CompletionPlace): readonly (readonly [string, number])[] {
+  const phrase = /[^,;#\d]*$/.exec(before)?.[0] ?? '';
+  const starts = [...phrase.matchAll(/\S+/g)].map((word) => word.index).slice(0, -1).slice(-3);
+  return starts.map((start) => [phrase.slice(start).toLowerCase(), before.length - phrase.length + start] as const);
+}
+
+/** A term of several words replaces those of its words that are typed already. */
+function withTypedWords(suggestion: Suggestion, runs: readonly (readonly [string, number])[]): Suggestion {
+  if (!multiword.test(suggestion.label)) return suggestion;
+  const run = runs.find(([typed]) => suggestion.label.toLowerCase().startsWith(typed));
+  return run === undefined ? suggestion : { ...suggestion, filter: suggestion.label, from: run[1] };
+}
+
+/** Terms and labels of the items that the line still lacks. */
+export const suggestItems: SuggestionSource = (place) => {
+  if (place.where !== 'body' || place.row?.body !== 'items') return [];
+  if (touchesNumber(place) || !depthsWritten(place)) return [];
+  const runs = runsBefore(place);
+  const all = openSlots(place).flatMap(suggestionsOfSlot);
+  return [...new Set(all)].map((suggestion) => withTypedWords(suggestion, runs));
+};

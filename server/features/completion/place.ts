@@ -1,0 +1,66 @@
+import { type Row, rowById, rowByKeyword } from '../../../grammar/table.ts';
+import type { Line } from '../../../grammar/tree.ts';
+import type { Snapshot } from '../../analysis/snapshot.ts';
+import { rowOf } from '../amounts.ts';
+import { lineAt, type Position } from '../position.ts';
+
+/** The longest line that suggestions are made for. */
+const longestLine = 2000;
+
+/** Where suggestions are asked for. */
+export interface CompletionPlace {
+  readonly snapshot: Snapshot;
+  readonly line: Line;
+  readonly at: Position;
+  /** The line up to the cursor. */
+  readonly before: string;
+  /** The word that the cursor stands at the end of; may be empty. */
+  readonly word: string;
+  /** `before` without the word. */
+  readonly lead: string;
+  /** What stands between the keyword, if any, and the word. */
+  readonly body: string;
+  /** The row that reads this line; null at the start of a line and where none does. */
+  readonly row: Row | null;
+  readonly where: 'line-start' | 'body' | 'comment' | 'remark';
+}
+
+const rowOfSection = (section: string | null): Row | null => {
+  const lines = section === null ? null : (rowByKeyword(section)?.lines ?? null);
+  return lines === null ? null : rowById(lines);
+};
+
+const isBefore = (stretch: { start: number } | null, column: number): boolean =>
+  stretch !== null && stretch.start < column;
+
+function whereOf(line: Line, lead: string, column: number): CompletionPlace['where'] {
+  if (isBefore(line.comment, column) || isBefore(line.allow, column)) return 'comment';
+  if (isBefore(line.remark, column)) return 'remark';
+  return lead.trim() === '' ? 'line-start' : 'body';
+}
+
+const wordPattern = /[\p{L}][\p{L}\d/&%+-]*$/u;
+
+/** The place under the cursor; null where the text has no such line or the line is too long to be read. */
+export function completionPlace(snapshot: Snapshot, position: Position): CompletionPlace | null {
+  const found = lineAt(snapshot, position);
+  const text = found === null ? '' : (snapshot.lines[found.at.line] ?? '');
+  if (found === null || text.length > longestLine) return null;
+  const { line, at } = found;
+  const before = text.slice(0, at.column);
+  const word = wordPattern.exec(before)?.[0] ?? '';
+  const lead = before.slice(0, before.length - word.length);
+  const where = whereOf(line, lead, at.column);
+  const afterKeyword = line.keyword !== null && line.keyword.end < at.column ? line.keyword.end : 0;
+  const row = afterKeyword > 0 ? rowOf(line) : rowOfSection(line.section);
+  return { snapshot, ...found, before, word, lead, body: lead.slice(afterKeyword), row, where };
+}
+
+/** The number of the line that opened the section of a line; null outside sections. */
+export function openingLine({ snapshot, at }: CompletionPlace): number | null {
+  for (let number = at.line; number >= 0; number -= 1) {
+    const line = snapshot.tree.lines[number];
+    if (line?.keyword && line.row === line.section && line.section !== null) return number;
+  }
+  return null;
+}

@@ -1,0 +1,44 @@
+import type { ListId } from '../../../grammar/terms/term.ts';
+import type { CompletionPlace } from './place.ts';
+
+/** What a suggestion is explained by, looked up when someone asks. */
+export type About =
+  | { readonly kind: 'row'; readonly id: string }
+  | { readonly kind: 'term'; readonly list: ListId; readonly id: string }
+  | { readonly kind: 'pack'; readonly id: string }
+  | { readonly kind: 'rule'; readonly id: string };
+
+export interface Suggestion {
+  readonly label: string;
+  readonly kind: 'keyword' | 'term' | 'unit' | 'label' | 'depth' | 'pack' | 'rule';
+  readonly detail: string;
+  /** What is put in; a snippet where `snippet` is true. */
+  readonly insert: string;
+  readonly snippet: boolean;
+  /** What typing is matched with: the label and its short forms. */
+  readonly filter: string;
+  readonly about: About | null;
+  /** Where what it replaces begins, for a term of several words whose first are typed already; else null. */
+  readonly from: number | null;
+}
+
+/** One kind of suggestions; none where the place is not its own. */
+export type SuggestionSource = (place: CompletionPlace) => readonly Suggestion[];
+
+/** A suggestion that puts in its own label. */
+export const plain = (
+  kind: Suggestion['kind'],
+  label: string,
+  detail: string,
+  more: Partial<Suggestion> = {},
+): Suggestion => ({
+  kind,
+  label,
+  detail,
+  insert: label,
+  snippet: false,
+  filter: label,
+  about: null,
+  from: null,
+  ...more,
+});

@@ -1,0 +1,49 @@
+import type { Accepts, Slot } from '../../../grammar/table.ts';
+import { type Dimension, type Unit, unitById, units } from '../../../grammar/units.ts';
+import { atNumber, endsInDepth, openSlots } from './slots.ts';
+import type { CompletionPlace } from './place.ts';
+import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
+
+const dimensionsOf = (accepts: Accepts): readonly Dimension[] => {
+  if (accepts.kind === 'quantity') return [accepts.dimension];
+  if (accepts.kind === 'size' || accepts.kind === 'list' || accepts.kind === 'interval') return ['length'];
+  if (accepts.kind === 'bags') return ['count', 'mass'];
+  return accepts.kind === 'elapsed' ? ['time'] : [];
+};
+
+const labelBefore = (lead: string, slot: Slot): boolean =>
+  slot.labels.some((label) => new RegExp(`(?:^|[\\s,])${label.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&')}\\s*[<>~+]?[\\d.,/]+\\s*$`, 'i').test(lead));
+
+function slotsForNumber(place: CompletionPlace): readonly Slot[] {
+  const all = place.row?.slots ?? [];
+  const labelled = all.find((slot) => labelBefore(place.lead, slot));
+  if (labelled !== undefined) return [labelled];
+  return openSlots(place).filter((slot) => slot.labelled !== 'must' || slot.labelList !== null);
+}
+
+const isUsSystem = (place: CompletionPlace): boolean =>
+  unitById(place.snapshot.log.units.depth)?.system === 'us';
+
+const isNamed = (unit: Unit, place: CompletionPlace): boolean => {
+  const { gallon } = place.snapshot.log.units;
+  if (unit.gallon) return gallon !== null;
+  return gallon === null || !/gal-|g[p][mh]-/.test(unit.id) || unit.id.includes(gallon.slice(4));
+};
+
+function unitsOf(dimension: Dimension, place: CompletionPlace): readonly Unit[] {
+  const all = units.filter((unit) => unit.dimension === dimension && isNamed(unit, place));
+  const isHome = ({ system }: Unit) => system === 'any' || (system === 'us') === isUsSystem(place);
+  return [...all.filter(isHome), ...all.filter((unit) => !isHome(unit))];
+}
+
+const suggestionOf = (unit: Unit): Suggestion =>
+  plain('unit', unit.id, unit.name, { filter: [unit.id, ...unit.spellings].join(' ') });
+
+/** The units that make the number before the cursor one of the items that the line still lacks. */
+export const suggestUnits: SuggestionSource = (place) => {
+  if (place.where !== 'body' || place.row?.body !== 'items' || !atNumber(place)) return [];
+  const dimensions: readonly Dimension[] = endsInDepth(place)
+    ? ['length']
+    : slotsForNumber(place).flatMap((slot) => slot.accepts.flatMap(dimensionsOf));
+  return [...new Set(dimensions)].flatMap((dimension) => unitsOf(dimension, place)).map(suggestionOf);
+};

@@ -1,0 +1,28 @@
+import { packs } from '../../packs/index.ts';
+import type { CompletionPlace } from './place.ts';
+import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
+
+const unitWords: readonly (readonly [string, string])[] = [
+  ['m', 'depths in metres'],
+  ['ft', 'depths in feet'],
+  ['mm', 'diameters in millimetres'],
+  ['cm', 'diameters in centimetres'],
+  ['in', 'diameters in inches'],
+  ['gal-us', 'gal and gpm are US gallons'],
+  ['gal-imp', 'gal and gpm are imperial gallons'],
+];
+
+const wordsOfRow: Readonly<Record<string, () => readonly Suggestion[]>> = {
+  units: () => unitWords.map(([word, detail]) => plain('unit', word, detail)),
+  rules: () => packs.map(({ id, title }) => plain('pack', id, title, { about: { kind: 'pack', id } })),
+  place: () => [plain('label', 'utm', 'zone, easting and northing', { insert: 'utm ' })],
+};
+
+const isTyped = ({ body }: CompletionPlace, { label }: Suggestion): boolean =>
+  body.toLowerCase().split(/[\s,]+/).includes(label.toLowerCase());
+
+/** Units after `units`, packs after `rules`, the grid after `place`. */
+export const suggestWords: SuggestionSource = (place) => {
+  if (place.where !== 'body' || place.row === null) return [];
+  return (wordsOfRow[place.row.id]?.() ?? []).filter((suggestion) => !isTyped(place, suggestion));
+};

@@ -1,0 +1,37 @@
+import { limitsFor } from '../../packs/index.ts';
+import type { LimitInForce } from '../../packs/limits.ts';
+import { ruleById } from '../../rules/index.ts';
+import type { Finding } from '../../rules/rule.ts';
+import { codeSpan, escapeMarkdown, lines } from '../markdown.ts';
+import { touchesSpan } from '../position.ts';
+import type { HoverPlace, HoverSource } from './source.ts';
+
+const dated = ({ date }: LimitInForce): string => (date === null ? '' : `, text of ${escapeMarkdown(date)}`);
+
+function limitLine(finding: Finding, { snapshot }: HoverPlace): string | null {
+  const { limits } = limitsFor(snapshot.log.packs.map(({ text }) => text));
+  const limit = new Map<string, LimitInForce>(Object.entries(limits)).get(finding.limit ?? '');
+  if (limit === undefined) return null;
+  const source = `${escapeMarkdown(limit.source)}${dated(limit)}, ${limit.known}`;
+  return `Limit of ${codeSpan(limit.pack)}: ${escapeMarkdown(limit.text)} (${source})`;
+}
+
+function describeFinding(finding: Finding, place: HoverPlace): string {
+  const rule = ruleById(finding.rule);
+  return lines([
+    `${codeSpan(finding.rule)}: ${escapeMarkdown(finding.message)}`,
+    rule === undefined ? null : `Why: ${escapeMarkdown(rule.why)}`,
+    rule === undefined ? null : `What to do: ${escapeMarkdown(rule.mend)}`,
+    limitLine(finding, place),
+    rule === undefined ? null : `Source: ${escapeMarkdown(rule.source)}`,
+  ]);
+}
+
+/** What the rules found at the cursor: why it matters, how to mend it, the limit's section. */
+export const hoverFindings: HoverSource = (place) => {
+  const found = place.snapshot.findings.filter(({ span }) => touchesSpan(span, place.at));
+  const first = found[0];
+  if (first === undefined) return null;
+  const markdown = found.map((finding) => describeFinding(finding, place)).join('\n\n');
+  return { start: first.span.start, end: first.span.end, markdown };
+};

@@ -1,0 +1,23 @@
+import { exact, fromSi, unitById } from '../../../grammar/units.ts';
+import { nominalOfOutside } from '../../calculations/index.ts';
+import { siOf, type Amount } from '../amounts.ts';
+import { numberText } from '../display.ts';
+import type { HoverPlace } from './source.ts';
+
+const pipeSlots = new Set(['size', 'outside', 'pipe']);
+const plastics = new Set(['pvc', 'abs', 'plastic', 'hdpe', 'cpvc']);
+const tolerance = 0.001;
+
+const materialOf = (place: HoverPlace): 'plastic' | 'steel' => {
+  const named = place.line.items.find(({ slot, value }) => slot === 'material' && value.kind === 'term');
+  return named?.value.kind === 'term' && plastics.has(named.value.term.id) ? 'plastic' : 'steel';
+};
+
+/** The nominal size of pipe that has the outside diameter under the cursor. */
+export function nominalLine(amount: Amount, place: HoverPlace): string | null {
+  const inch = unitById('in');
+  const outside = siOf(amount, place.snapshot.log.units);
+  if (!pipeSlots.has(amount.slot?.slot ?? '') || outside === null || inch === undefined || outside < exact.inch) return null;
+  const nominal = nominalOfOutside(outside, materialOf(place), tolerance);
+  return nominal.ok ? `Outside diameter of ${numberText(fromSi(nominal.value, inch))} in nominal pipe` : null;
+}

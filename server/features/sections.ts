@@ -1,0 +1,28 @@
+import { rowById } from '../../grammar/table.ts';
+import type { Line, Tree } from '../../grammar/tree.ts';
+
+/** A stretch of lines that belongs together: a section, or one string with what hangs on it. */
+export interface Section {
+  readonly id: string;
+  readonly first: number;
+  /** The last line that belongs to it. */
+  readonly last: number;
+}
+
+/** True for a line that opens a section. */
+export const opensSection = (line: Line): boolean =>
+  line.keyword !== null && line.section !== null && line.section === line.row;
+
+const belongs = (line: Line, section: string): boolean =>
+  line.row !== null && line.section === section && rowById(line.row).of.includes(section);
+
+/** Every section of the file, in order; one that is given again stands again. */
+export function sectionsOf(tree: Tree): readonly Section[] {
+  const sections: { id: string; first: number; last: number }[] = [];
+  tree.lines.forEach((line, number) => {
+    const open = sections.at(-1);
+    if (line.section !== null && opensSection(line)) sections.push({ id: line.section, first: number, last: number });
+    else if (open !== undefined && belongs(line, open.id)) open.last = number;
+  });
+  return sections;
+}
