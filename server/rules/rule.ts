@@ -54,9 +54,21 @@ export interface RuleContext {
   readonly today: string | null;
 }
 
+/** A rule named in an `# allow`, with what came of it. */
+export interface AllowUse {
+  /** Where the name stands. */
+  readonly span: Span;
+  readonly id: string;
+  readonly known: boolean;
+  /** True where the rule is switched off, so that the allow could not silence anything. */
+  readonly off: boolean;
+  readonly silenced: number;
+}
+
 /**
  * An example that is run: notation text. In `flagged` every stretch between `[[` and `]]` is a finding of this rule,
  * and there are no others of it. `fixed`, where given, is the text after the preferred fix of the first finding.
+ * Examples are read on 2026-12-31, against the packs that they name.
  */
 export interface Example {
   readonly text: string;
@@ -78,4 +90,6 @@ export interface Rule {
   readonly flagged: readonly Example[];
   readonly silent: readonly Example[];
   check(context: RuleContext): Iterable<Report>;
+  /** For rules about allows only: looks at what the allows silenced, once the other rules have run. */
+  checkAllows?(uses: readonly AllowUse[], ruleIds: readonly string[]): Iterable<Report>;
 }

@@ -1,0 +1,63 @@
+import { applyAllows } from './allows.ts';
+import { rules as allRules } from './index.generated.ts';
+import type { Finding, Report, Rule, RuleContext, Severity } from './rule.ts';
+
+export interface RuleSettings {
+  readonly severities: Readonly<{ [rule: string]: Severity | 'off' }>;
+}
+
+/** The id under which a rule that failed is reported. */
+export const internalError = 'internal-error';
+
+const chosen = ({ severities }: RuleSettings, id: string): Severity | 'off' | undefined =>
+  Object.hasOwn(severities, id) ? severities[id] : undefined;
+
+const isOff = (rule: Rule, settings: RuleSettings): boolean =>
+  (chosen(settings, rule.id) ?? (rule.off ? 'off' : rule.severity)) === 'off';
+
+const failure = (rule: Rule, error: unknown): Finding => ({
+  rule: internalError,
+  severity: 'warning',
+  span: { line: 0, start: 0, end: 0 },
+  message: `the rule ${rule.id} failed and was left out: ${error instanceof Error ? error.message : String(error)}; the other rules were run`,
+});
+
+/** Runs one rule to its end; one that throws gives a single finding that says so. */
+function findingsOf(rule: Rule, reports: () => Iterable<Report>, settings: RuleSettings): Finding[] {
+  const setting = chosen(settings, rule.id);
+  try {
+    return Array.from(reports(), (report) => ({
+      ...report,
+      rule: rule.id,
+      severity: setting && setting !== 'off' ? setting : (report.severity ?? rule.severity),
+    }));
+  } catch (error) {
+    return [failure(rule, error)];
+  }
+}
+
+const inOrder = (a: Finding, b: Finding): number =>
+  a.span.line - b.span.line ||
+  a.span.start - b.span.start ||
+  (a.rule === b.rule ? 0 : a.rule < b.rule ? -1 : 1) ||
+  a.span.end - b.span.end ||
+  (a.message < b.message ? -1 : 1);
+
+/** What the rules say of a log: by place, whatever the order in which they ran. Never throws. */
+export function runRules(
+  context: RuleContext,
+  settings: RuleSettings,
+  rules: readonly Rule[] = allRules,
+): readonly Finding[] {
+  const running = rules.filter((rule) => !isOff(rule, settings));
+  const runningIds = new Set(running.map((rule) => rule.id));
+  const ids = rules.map((rule) => rule.id);
+  const knownIds = new Set(ids).add(internalError);
+  const found = running.flatMap((rule) => findingsOf(rule, () => rule.check(context), settings));
+  const isKnown = (id: string) => knownIds.has(id);
+  const { kept, uses } = applyAllows(context.tree, found, isKnown, (id) => isKnown(id) && !runningIds.has(id));
+  const ofAllows = running.flatMap((rule) =>
+    findingsOf(rule, () => rule.checkAllows?.(uses, ids) ?? [], settings),
+  );
+  return [...kept, ...ofAllows].sort(inOrder);
+}

@@ -1,0 +1,87 @@
+import { readdirSync } from 'node:fs';
+import path from 'node:path';
+import type { Example, Rule } from './rule.ts';
+
+const folder = 'server/rules/rules';
+
+/** Ids of the rules: the names of their files. Read from the project's folder, which is the current one. */
+const ruleIds = (): string[] =>
+  readdirSync(path.resolve(folder))
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => name.slice(0, -'.ts'.length))
+    .sort();
+
+const nameOf = (id: string): string => id.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+
+const indexText = (ids: readonly string[]): string =>
+  [
+    '// Made by server/rules/generate.ts from the files in server/rules/rules; do not edit.',
+    "import type { Rule } from './rule.ts';",
+    ...ids.map((id) => `import { rule as ${nameOf(id)} } from './rules/${id}.ts';`),
+    '',
+    '/** Every rule, by id. */',
+    'export const rules: readonly Rule[] = [',
+    ...ids.map((id) => `  ${nameOf(id)},`),
+    '];',
+    '',
+  ].join('\n');
+
+const exampleText = ({ text, fixed }: Example): string[] => [
+  '```',
+  text,
+  '```',
+  '',
+  ...(fixed === undefined ? [] : ['after the first fix:', '', '```', fixed, '```', '']),
+];
+
+const examplesText = (title: string, examples: readonly Example[]): string[] =>
+  examples.length === 0 ? [] : [`*${title}*`, '', ...examples.flatMap(exampleText)];
+
+const ruleText = (rule: Rule): string[] => [
+  `## ${rule.id}`,
+  '',
+  `**${rule.title}** · ${rule.off ? `off until switched on (${rule.severity})` : rule.severity}`,
+  '',
+  rule.why,
+  '',
+  `*To mend it:* ${rule.mend}`,
+  '',
+  `*Source:* ${rule.source}`,
+  '',
+  ...examplesText('Reported; the marks show where', rule.flagged),
+  ...examplesText('Not reported', rule.silent),
+];
+
+const catalogueText = (rules: readonly Rule[]): string =>
+  [
+    '<!-- Made by server/rules/generate.ts from the rules; do not edit. -->',
+    '# The rules',
+    '',
+    'A rule looks for one fault of a log. This page is made from the rules themselves, and its examples are run as tests.',
+    'The rules are a help for checking, not the law: read the current code, and ask the authority.',
+    '',
+    '- `[[` and `]]` mark what is reported; they are not part of the notation.',
+    '- `# allow RULE: reason` on a line, or on the line above it, silences one rule for that line.',
+    '- Settings give a rule another severity, or switch it off.',
+    '- A rule that fails is reported as `internal-error`; the others still run.',
+    '',
+    '| rule | severity | what it looks for |',
+    '|---|---|---|',
+    ...rules.map(
+      ({ id, severity, off, title }) => `| [${id}](#${id}) | ${off ? 'off' : severity} | ${title.replaceAll('|', '\\|')} |`,
+    ),
+    '',
+    ...rules.flatMap(ruleText),
+  ].join('\n');
+
+const load = async (id: string): Promise<Rule> => ((await import(`./rules/${id}.ts`)) as { rule: Rule }).rule;
+
+/** The index and the catalogue of the rules. Needs the project's folder as the current one. */
+export async function generated(): Promise<{ path: string; text: string }[]> {
+  const ids = ruleIds();
+  const rules = await Promise.all(ids.map(load));
+  return [
+    { path: 'server/rules/index.generated.ts', text: indexText(ids) },
+    { path: 'server/rules/README.md', text: catalogueText(rules) },
+  ];
+}

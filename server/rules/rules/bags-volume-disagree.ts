@@ -1,0 +1,44 @@
+import { limitText } from '../limit-text.ts';
+import { numberText, stretchText, valueText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+import type { Fill } from '../../model/log.ts';
+import type { FillRecord } from '../../record/record.ts';
+
+function reportOf(fill: Fill, { placed, fromBags, top, bottom }: FillRecord, context: RuleContext): Report | null {
+  const most = context.limits['bags-volume-tolerance'];
+  if (placed === null || fromBags === null || fromBags <= 0 || !most) return null;
+  const apart = placed / fromBags - 1;
+  if (Math.abs(apart) <= most.value + 0.005) return null;
+  const unit = fill.volume?.unit ?? 'm3';
+  return {
+    span: fill.bags?.span ?? fill.span,
+    message: `${fill.kind} ${stretchText(top, bottom, context.log.units)}: the bags make ${valueText(fromBags, unit)}, but ${valueText(placed, unit)} is logged as placed, ${numberText(Math.abs(apart) * 100, 2)} % ${apart > 0 ? 'more' : 'less'}; they may be ${limitText(context, 'bags-volume-tolerance')} apart; correct the count, the mass of a bag, the water or the volume`,
+    related: fill.volume ? [{ span: fill.volume.span, message: `${valueText(placed, unit)} placed` }] : [],
+    limit: 'bags-volume-tolerance',
+  };
+}
+
+/** Bags and water that do not make the volume logged. */
+export const rule: Rule = {
+  id: 'bags-volume-disagree',
+  severity: 'warning',
+  title: 'Bags that do not make the volume said to be placed',
+  why: 'Bags, water and volume are three tellings of one fact. Where they disagree, one is a slip, and the strength of the grout is in doubt.',
+  mend: 'Correct the count of bags, the mass of one, the water, or the volume; mark with `?` what nobody remembers.',
+  source: 'absolute volumes of cement and water; the tolerance is common practice, no source',
+  flagged: [
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, [[5 x 40 kg bags]], w/c 0.5' },
+  ],
+  silent: [
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, 9 x 40 kg bags, w/c 0.5' },
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, ? bags, w/c 0.5' },
+  ],
+  check: function* (context) {
+    const records = new Map(context.record.fills.map((each) => [each.line, each]));
+    for (const fill of context.log.strings.flatMap((string) => string.fills)) {
+      const record = records.get(fill.line);
+      const report = record ? reportOf(fill, record, context) : null;
+      if (report) yield report;
+    }
+  },
+};

@@ -1,0 +1,77 @@
+import type { Depth, Interval, WellLog } from '../../model/log.ts';
+import { sameDepth } from '../columns.ts';
+import { depthAs, fix } from '../fixes.ts';
+import { depthText } from '../messages.ts';
+import type { Fix, Report, Rule } from '../rule.ts';
+
+interface Reaching {
+  readonly what: string;
+  readonly line: number;
+  readonly bottom: Depth | null;
+}
+
+const reaching = (what: string, line: number, interval: Interval | null): Reaching => ({
+  what,
+  line,
+  bottom: interval?.bottom ?? null,
+});
+
+const inHole = (log: WellLog): Reaching[] => [
+  ...log.strata.map(({ line, interval }) => reaching('strata', line, interval)),
+  ...log.drilling.flatMap((each) => each.intervals.map(({ line, interval }) => reaching('drilling', line, interval))),
+  ...log.strings.flatMap((string) => [
+    reaching(string.kind, string.line, string.interval),
+    ...string.screens.filter(({ line }) => line !== string.line).map((each) => reaching('screen', each.line, each.interval)),
+    ...string.fills.map((each) => reaching(each.kind, each.line, each.interval)),
+  ]),
+  ...log.hydrofractures.map(({ line, interval }) => reaching('hydrofracture', line, interval)),
+  ...log.abandonments.flatMap((each) => each.fills.map((fill) => reaching('fill', fill.line, fill.interval))),
+];
+
+const deepestHole = ({ hole }: WellLog): Depth | null =>
+  hole.reduce<Depth | null>((deepest, { interval: { bottom } }) => {
+    return (bottom?.value ?? Number.NEGATIVE_INFINITY) > (deepest?.value ?? Number.NEGATIVE_INFINITY) ? bottom : deepest;
+  }, null);
+
+function fixesOf({ line, bottom }: Reaching, foot: Depth): Fix[] {
+  if (bottom?.value === null || bottom?.value === undefined || foot.value === null || bottom.span.line !== line) return [];
+  return [
+    fix('End it at the bottom of the hole', [{ span: bottom.span, text: depthAs(bottom, foot.value) }]),
+    fix('Take the hole down to it', [{ span: foot.span, text: depthAs(foot, bottom.value) }]),
+  ];
+}
+
+function reportOf(each: Reaching, bottom: Depth, foot: Depth, { units }: WellLog): Report {
+  const end = depthText(foot.value ?? 0, units);
+  return {
+    span: bottom.span,
+    message: `${each.what} reaches ${depthText(bottom.value ?? 0, units)}, but the hole ends at ${end}; correct this depth, or log the hole down to it`,
+    related: [{ span: foot.span, message: `the hole ends here, at ${end}` }],
+    fixes: () => fixesOf(each, foot),
+  };
+}
+
+/** Strata, strings or fills that reach deeper than the hole was logged. */
+export const rule: Rule = {
+  id: 'beyond-the-bottom',
+  severity: 'error',
+  title: 'Something that reaches deeper than the hole',
+  why: 'Nothing can stand or be seen below the bottom of the hole: one of the two depths is wrong.',
+  mend: 'Correct the depth, or log the hole down to it.',
+  source: 'geometry',
+  flagged: [
+    { text: 'hole\n  0 - 61 152\nstrata\n  0 - 6 clay\n  6 - [[62]] limestone' },
+    { text: 'hole\n  0 - 7.2 254\ncasing +0.45 - [[72]] steel 168.3 x 6.4' },
+  ],
+  silent: [
+    { text: 'hole\n  0 - 61 152\nstrata\n  0 - 6 clay\n  6 - 61 limestone' },
+    { text: 'strata\n  0 - 62 limestone' },
+    { text: 'hole\n  0 - 200 ft 152\nstrata\n  0 - 60.96 limestone' },
+  ],
+  check: function* ({ log }) {
+    const foot = deepestHole(log);
+    if (foot?.value === null || foot?.value === undefined) return;
+    for (const each of inHole(log))
+      if (each.bottom && (each.bottom.value ?? 0) > foot.value + sameDepth) yield reportOf(each, each.bottom, foot, log);
+  },
+};

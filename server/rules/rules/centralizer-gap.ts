@@ -1,0 +1,58 @@
+import type { PipeString } from '../../model/log.ts';
+import { limitText } from '../limit-text.ts';
+import { lengthText, stretchText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+import { isDriven, isPermanent, isSeal, lengthAsSet, stringText } from '../strings.ts';
+
+const isLongEnough = (string: PipeString, { limits }: RuleContext): boolean =>
+  (lengthAsSet(string) ?? 0) >= (limits['centralizer-string-least']?.value ?? Number.POSITIVE_INFINITY);
+
+/** Strings whose grout needs them held off the wall. */
+const concerned = (context: RuleContext): PipeString[] =>
+  context.log.strings.filter(
+    (string) => !isDriven(string) && isPermanent(string) && string.fills.some(isSeal) && isLongEnough(string, context),
+  );
+
+const without = (string: PipeString, { log }: RuleContext): Report => ({
+  span: string.interval.span,
+  message: `no centralizers are logged on ${stringText(string, log)}, which is grouted: casing that lies against the wall leaves a stretch with no grout; log them, or centralizers ? to ask the crew`,
+  limit: 'centralizer-gap-most',
+});
+
+function* gapsOf(string: PipeString, context: RuleContext): Generator<Report> {
+  const { log, limits, record } = context;
+  const most = limits['centralizer-gap-most'];
+  const gaps = record.centralizerGaps.find((each) => each.string === string.number)?.gaps ?? [];
+  for (const { top, bottom } of gaps) {
+    if (!most || bottom - top <= most.value + 1e-9) continue;
+    yield {
+      span: string.centralizers?.span ?? string.span,
+      message: `no centralizer on ${stringText(string, log)} at ${stretchText(top, bottom, log.units)}, a gap of ${lengthText(bottom - top, log.units)}; at most ${limitText(context, 'centralizer-gap-most')} keeps the casing off the wall, so that grout can pass all round`,
+      limit: 'centralizer-gap-most',
+    };
+  }
+}
+
+/** Long stretches of a grouted string with nothing that holds it off the wall. */
+export const rule: Rule = {
+  id: 'centralizer-gap',
+  severity: 'warning',
+  title: 'A long stretch of grouted casing without a centralizer',
+  why: 'Casing that lies against the wall of the hole leaves a channel that grout does not fill.',
+  mend: 'Log the centralizers that were fitted, or `centralizers ?` to ask the crew. Short strings need none.',
+  source: 'the spacing is common practice, no source',
+  flagged: [
+    { text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  [[centralizers 2 12 38]]\n  grout 0 - 40 neat cement, 1.4 m3' },
+    { text: 'casing [[+0.45 - 40]] steel 168.3 x 6.4\n  shoe 40\n  grout 0 - 40 neat cement, 1.4 m3' },
+  ],
+  silent: [
+    { text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  centralizers 3 14 25 38\n  grout 0 - 40 neat cement, 1.4 m3' },
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3' },
+    { text: 'casing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe 42.7' },
+  ],
+  check: function* (context) {
+    for (const string of concerned(context))
+      if (string.centralizers === null) yield without(string, context);
+      else yield* gapsOf(string, context);
+  },
+};

@@ -1,0 +1,42 @@
+import type { Depth, PipeString } from '../../model/log.ts';
+import { bottomOf, sameDepth, topOf } from '../columns.ts';
+import { depthText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+import { isDriven, stringText } from '../strings.ts';
+
+function wrongWith(depth: number, string: PipeString): string | null {
+  const foot = bottomOf(string);
+  const top = topOf(string);
+  if (foot !== null && depth > foot + sameDepth) return 'below its foot';
+  if (top !== null && depth < top - sameDepth) return 'above its top';
+  if (depth < -sameDepth) return 'above ground, where there is no hole to hold it off';
+  return isDriven(string) ? 'and the string is driven, so that it has no annulus' : null;
+}
+
+const reportOf = (position: Depth, wrong: string, string: PipeString, { log }: RuleContext): Report => ({
+  span: position.span,
+  message: `a centralizer at ${depthText(position.value ?? 0, log.units)} on ${stringText(string, log)} is ${wrong.startsWith('and') ? `logged, ${wrong}` : wrong}; correct the depth, or put the line under the string that carries it`,
+  related: [{ span: string.interval.span, message: 'the string' }],
+});
+
+/** A centralizer off its string, or where there is no annulus. */
+export const rule: Rule = {
+  id: 'centralizer-outside',
+  severity: 'warning',
+  title: 'A centralizer outside its string or its annulus',
+  why: 'A centralizer sits on its string, in the annulus; one elsewhere has a wrong depth or hangs under the wrong string.',
+  mend: 'Correct the depth, or move the line under the string that carries it.',
+  source: 'geometry',
+  flagged: [
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  centralizers 1.5 4 [[8.7]]' },
+    { text: 'casing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe 42.7\n  centralizers [[40]]' },
+  ],
+  silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  centralizers 1.5 4 6.7' }],
+  check: function* (context) {
+    for (const string of context.log.strings)
+      for (const position of string.centralizers?.positions ?? []) {
+        const wrong = position.value === null ? null : wrongWith(position.value, string);
+        if (wrong) yield reportOf(position, wrong, string, context);
+      }
+  },
+};

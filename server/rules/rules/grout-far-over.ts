@@ -1,0 +1,51 @@
+import { limitText } from '../limit-text.ts';
+import { numberText, stretchText, valueText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+import { isSeal, type PlacedFill, placedFills, spanOf } from '../strings.ts';
+
+/** Beyond this many times the annulus another unit was meant. */
+const slipOfUnit = 100;
+
+function reportOf({ fill, record, string }: PlacedFill, context: RuleContext): Report | null {
+  const { annulus, net } = record;
+  const most = context.limits['grout-surplus'];
+  if (annulus === null || net === null || annulus <= 0 || !most) return null;
+  const times = net / annulus;
+  if (times <= most.value || times >= slipOfUnit) return null;
+  const unit = fill.volume?.unit ?? 'm3';
+  return {
+    span: spanOf(fill.volume, fill),
+    message: `${fill.kind} ${stretchText(record.top, record.bottom, context.log.units)}: ${valueText(net, unit)} placed, ${numberText(times, 2)} times what the annulus holds, ${valueText(annulus, unit)}; over ${limitText(context, 'grout-surplus')} asks for a word on where it went: a void, grout lost or returned, a wider hole, or a slip of the pen`,
+    related: [{ span: string.span, message: 'the string that it stands around' }],
+    limit: 'grout-surplus',
+  };
+}
+
+/** Grout of which much more was placed than its place holds. */
+export const rule: Rule = {
+  id: 'grout-far-over',
+  severity: 'information',
+  title: 'Far more grout placed than the annulus holds',
+  why: 'A large surplus went somewhere: into a void or an open fracture, back to the surface, or only into the notes.',
+  mend: 'Log what came back (`returned`) or was left inside (`plug inside`), say in a remark where the rest went, or correct the volume.',
+  source: 'geometry; how much is far is the pack’s, in `general` common practice, no source',
+  flagged: [
+    {
+      text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, [[0.55 m3]]',
+    },
+  ],
+  silent: [
+    {
+      text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3',
+    },
+    {
+      text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.55 m3, returned 0.2 m3',
+    },
+  ],
+  check: function* (context) {
+    for (const placed of placedFills(context.log, context.record.fills)) {
+      const report = isSeal(placed.fill) ? reportOf(placed, context) : null;
+      if (report) yield report;
+    }
+  },
+};

@@ -1,0 +1,71 @@
+import type { WellLog } from '../../model/log.ts';
+import { bottomOf, type ColumnFaults, columnFaults, topOf } from '../columns.ts';
+import { fix, moveDepth } from '../fixes.ts';
+import { depthText, intervalText, stretchText } from '../messages.ts';
+import type { Fix, Report, Rule } from '../rule.ts';
+
+type Gap = ColumnFaults['gaps'][number];
+
+/** A line `- 4.1 ?` above this one; it takes its top from the line before. */
+function unknownLine({ column, upper, lower }: Gap): Fix[] {
+  const { top, span } = lower.interval;
+  if (column !== 'strata' || top?.span.line !== lower.line) return [];
+  const text = `${upper ? '' : '0 '}- ${top.written}  ?\n  `;
+  return [fix('Log the gap as unknown', [{ span: { ...span, end: span.start }, text }])];
+}
+
+const fixesOf = (gap: Gap): Fix[] => [
+  ...moveDepth(
+    'Begin this line at the base of the line above',
+    gap.lower.line,
+    gap.lower.interval.top,
+    gap.upper?.interval.bottom ?? null,
+    true,
+  ),
+  ...(gap.upper
+    ? moveDepth(
+        'End the line above where this one begins',
+        gap.upper.line,
+        gap.upper.interval.bottom,
+        gap.lower.interval.top,
+      )
+    : []),
+  ...unknownLine(gap),
+];
+
+function reportOf(gap: Gap, { units }: WellLog): Report {
+  const { column, upper, lower } = gap;
+  const from = upper ? bottomOf(upper) : 0;
+  const where = upper ? `between ${intervalText(upper.interval, units)} and` : 'between the surface and';
+  const base = upper && { span: upper.interval.span, message: `this ends at ${depthText(from ?? 0, units)}` };
+  return {
+    span: lower.interval.span,
+    message: `${column} says nothing of ${stretchText(from, topOf(lower), units)}, ${where} ${intervalText(lower.interval, units)}; move the contact, or add a line for what is missing`,
+    related: base ? [base] : [],
+    fixes: () => fixesOf(gap),
+  };
+}
+
+/** Depths between two lines of `hole` or `strata` of which neither speaks. */
+export const rule: Rule = {
+  id: 'interval-gap',
+  severity: 'warning',
+  title: 'Depths of the hole or the strata that no line covers',
+  why: 'A gap is a stretch of ground that nobody described, or a slip of the pen in a contact.',
+  mend: 'Move the contact, add the missing line, or add a line with `?` for ground that nobody saw.',
+  source: 'geometry',
+  flagged: [
+    {
+      text: 'strata\n  0 - 3.8 clay\n  [[4.1 - 6.1]] sand',
+      fixed: 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand',
+    },
+    { text: 'hole\n  [[7.2 - 61]] 152' },
+  ],
+  silent: [
+    { text: 'strata\n  0 - 3.8 clay\n  - 6.1 sand' },
+    { text: 'existing 0 - 36.6 152, 1987\nhole\n  36.6 - 61 152\nstrata\n  36.6 - 61 granite' },
+    { text: 'drilling\n  7.2 - 13.2 18 min\n  19.2 - 25.2 9 min' },
+    { text: 'strata\n  0 - ? clay\n  6 - 12 sand' },
+  ],
+  check: ({ log }) => columnFaults(log).gaps.map((gap) => reportOf(gap, log)),
+};

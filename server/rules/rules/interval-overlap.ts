@@ -1,0 +1,66 @@
+import type { Depth, HoleEntry, WellLog } from '../../model/log.ts';
+import { bottomOf, columnFaults, type Pair, sameDepth, topOf } from '../columns.ts';
+import { moveDepth } from '../fixes.ts';
+import { depthText, intervalText, stretchText } from '../messages.ts';
+import type { Report, Rule } from '../rule.ts';
+
+const isReamed = (entry: Partial<HoleEntry>): boolean =>
+  Boolean(entry.reamedFrom) || (entry.methods ?? []).some(({ id }) => id.includes('ream'));
+
+/** A hole that was reamed wider is logged over itself. */
+const meantSo = ({ column, upper, lower }: Pair): boolean =>
+  column === 'hole' && (isReamed(upper as Partial<HoleEntry>) || isReamed(lower as Partial<HoleEntry>));
+
+/** The depth, where a line that ends at `bottom` could begin there. */
+const asTopOf = (bottom: number | null, depth: Depth | null): Depth | null =>
+  bottom === null || bottom > (depth?.value ?? 0) + sameDepth ? depth : null;
+
+const fixesOf = ({ upper, lower }: Pair) => [
+  ...moveDepth(
+    'Begin this line at the base of the line above',
+    lower.line,
+    lower.interval.top,
+    asTopOf(bottomOf(lower), upper.interval.bottom),
+    true,
+  ),
+  ...moveDepth('End the line above where this one begins', upper.line, upper.interval.bottom, lower.interval.top),
+];
+
+function reportOf(pair: Pair, { units }: WellLog): Report {
+  const { column, upper, lower } = pair;
+  const base = bottomOf(upper) ?? 0;
+  const shared = stretchText(topOf(lower), Math.min(base, bottomOf(lower) ?? base), units);
+  return {
+    span: lower.interval.span,
+    message: `${column} ${intervalText(lower.interval, units)} begins above the base of ${intervalText(upper.interval, units)}: ${shared} is logged twice; take one of the two depths for the contact`,
+    related: [{ span: upper.interval.span, message: `this reaches down to ${depthText(base, units)}` }],
+    fixes: () => fixesOf(pair),
+  };
+}
+
+/** Two lines of one column that speak of the same depths. */
+export const rule: Rule = {
+  id: 'interval-overlap',
+  severity: 'error',
+  title: 'Two lines of hole, strata or drilling cover the same depths',
+  why: 'Where two lines cover the same depths nobody can tell later which of them holds, and volumes and columns are reckoned wrong.',
+  mend: 'Move the contact to the upper or the lower of the two depths, as the notes say. In `hole`, say `reamed from` where a wider hole was drilled over a narrower one.',
+  source: 'geometry',
+  flagged: [
+    {
+      text: 'strata\n  0 - 3.8 clay\n  [[3.5 - 6.1]] sand',
+      fixed: 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand',
+    },
+    { text: 'units ft in\nhole\n  0 - 40 10\n  [[38 - 200]] 6' },
+    { text: 'drilling\n  7.2 - 13.2 18 min\n  [[12 - 19.2]] 21 min' },
+  ],
+  silent: [
+    { text: 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand' },
+    { text: 'hole\n  0 - 61 152\n  0 - 30 254 reamed from 152' },
+    { text: 'strata\n  0 - 10 ft clay\n  3.048 - 6.1 sand' },
+  ],
+  check: ({ log }) =>
+    columnFaults(log)
+      .overlaps.filter((pair) => !meantSo(pair))
+      .map((pair) => reportOf(pair, log)),
+};

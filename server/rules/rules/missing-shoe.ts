@@ -1,0 +1,75 @@
+import type { PipeString } from '../../model/log.ts';
+import { bottomOf } from '../columns.ts';
+import { fix, lineAfter } from '../fixes.ts';
+import { depthText } from '../messages.ts';
+import type { Report, Rule, RuleContext, Severity } from '../rule.ts';
+import { isDriven, isPermanent, isPlastic, isSeal, stratumAt, stringText } from '../strings.ts';
+
+interface Reason {
+  readonly severity: Severity;
+  readonly why: string;
+}
+
+const isGrouted = (string: PipeString): boolean => string.fills.some(isSeal);
+
+function reasonFor(string: PipeString, { log }: RuleContext): Reason | null {
+  if (isDriven(string))
+    return { severity: 'error', why: 'driven casing needs one, so that its foot neither collapses nor tears' };
+  if (isGrouted(string)) return { severity: 'hint', why: 'where casing is set in a grouted oversize hole, a shoe still guides and protects its foot' };
+  const foot = bottomOf(string);
+  const ground = foot === null ? null : stratumAt(log, foot);
+  if (!ground?.ground?.rock) return null;
+  return { severity: 'warning', why: `it is seated in rock (${ground.description}) with no grout logged, where the shoe makes the seat` };
+}
+
+const needsNone = (string: PipeString): boolean =>
+  string.kind !== 'casing' ||
+  string.shoe !== null ||
+  string.screens.length > 0 ||
+  !isPermanent(string) ||
+  isPlastic(string);
+
+function reportOf(string: PipeString, { severity, why }: Reason, { tree, log }: RuleContext): Report {
+  const foot = string.interval.bottom;
+  const at = foot?.value === null || foot === null ? '' : ` at ${depthText(foot.value, log.units)}`;
+  const line = (depth: string) => lineAfter(string.line, tree.lines[string.line]?.text ?? '', `shoe  ${depth}`);
+  return {
+    span: foot?.span ?? string.span,
+    severity,
+    message: `no shoe is logged for ${stringText(string, log)}: ${why}; add the shoe${at}, or ask the crew whether one was fitted`,
+    fixes: () => [
+      fix('Add a shoe line with ?, to ask the crew', [line('?')], { preferred: true }),
+      ...(foot && foot.value !== null ? [fix('Add a shoe at the foot of the string', [line(foot.written)])] : []),
+    ],
+  };
+}
+
+/** A steel string that was driven, or is seated in rock, with no shoe in the log. */
+export const rule: Rule = {
+  id: 'missing-shoe',
+  severity: 'warning',
+  title: 'No shoe on a string that is driven, seated in rock or grouted',
+  why: 'The shoe keeps the foot of the casing round and seats it. On driven casing it is what does the driving; on casing seated in rock with no grout, the seat is what keeps shallow water out.',
+  mend: 'Log the shoe at the foot of the string. Where nobody knows, `shoe ?` keeps the question.',
+  source: 'common practice; Maine Ch. 232 asks for a shoe or coupling on every rotary well with steel casing',
+  flagged: [
+    {
+      text: 'casing +0.6 - [[42.7]] steel 168.3 x 4.8 driven',
+      fixed: 'casing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe  ?',
+    },
+    { text: 'strata\n  0 - 6 clay\n  6 - 61 limestone\ncasing +0.45 - [[7.2]] steel 168.3 x 6.4 welded' },
+    { text: 'casing +0.45 - [[7.2]] steel 168.3 x 6.4 welded\n  grout 0 - 7.2 neat cement, 0.29 m3' },
+  ],
+  silent: [
+    { text: 'casing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe 42.7' },
+    { text: 'strata\n  0 - 61 limestone\ncasing +0.45 - 7.2 pvc 168.3 sdr 26' },
+    { text: 'casing 0 - 9.1 steel 273 temporary, pulled 2026-05-05 11:30' },
+    { text: 'strata\n  0 - 30 sand\ncasing +0.45 - 24 steel 168.3 x 6.4\n  screen 24 - 30 stainless 150, slot 0.5' },
+  ],
+  check: function* (context) {
+    for (const string of context.log.strings) {
+      const reason = needsNone(string) ? null : reasonFor(string, context);
+      if (reason) yield reportOf(string, reason, context);
+    }
+  },
+};

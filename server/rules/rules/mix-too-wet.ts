@@ -1,0 +1,42 @@
+import type { Fill } from '../../model/log.ts';
+import { limitText } from '../limit-text.ts';
+import { numberText, stretchText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+
+/** 0.6 US gal more water to a 94 lb bag for each 1 % of bentonite, as a ratio of masses for each whole of bentonite. */
+const bentoniteWater = (0.6 * 3.785411784) / (94 * 0.45359237) / 0.01;
+
+function reportOf(fill: Fill, ratio: number, context: RuleContext): Report | null {
+  const limit = context.limits['water-cement-most'];
+  const most = limit && limit.value + bentoniteWater * (fill.bentonite?.value ?? 0);
+  if (most === undefined || ratio <= most + 0.005) return null;
+  const where = stretchText(fill.interval?.top?.value ?? null, fill.interval?.bottom?.value ?? null, context.log.units);
+  return {
+    span: (fill.waterCement ?? fill.water ?? fill.bags)?.span ?? fill.span,
+    message: `${fill.kind} ${where}: water to cement ${numberText(ratio)} by mass; at most ${numberText(most)}, ${limitText(context, 'water-cement-most')}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags`,
+    limit: 'water-cement-most',
+  };
+}
+
+/** Cement grout mixed with too much water. */
+export const rule: Rule = {
+  id: 'mix-too-wet',
+  severity: 'warning',
+  title: 'A cement grout with more water than the limit',
+  why: 'Water beyond what the cement needs separates on top, and leaves the grout weak, shrunken and open to water.',
+  mend: 'Correct the water, the bags or the ratio. Bentonite in the mix takes more water: log its share.',
+  source: 'the pack’s limit; in `general` Michigan R 325, Minnesota 4725 and Washington WAC 173-160; the water for bentonite Michigan R 325.1603a',
+  flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, [[w/c 0.7]]' }],
+  silent: [
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c 0.5' },
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c 0.7, bentonite 5 %' },
+  ],
+  check: function* (context) {
+    const ratios = new Map(context.record.fills.map((each) => [each.line, each.waterCement]));
+    for (const fill of context.log.strings.flatMap((string) => string.fills)) {
+      const ratio = fill.waterCement?.value ?? ratios.get(fill.line) ?? null;
+      const report = ratio !== null && fill.fillClass !== 'concrete' ? reportOf(fill, ratio, context) : null;
+      if (report) yield report;
+    }
+  },
+};

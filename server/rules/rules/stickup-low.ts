@@ -1,0 +1,55 @@
+import type { PipeString } from '../../model/log.ts';
+import { topOf } from '../columns.ts';
+import { limitText } from '../limit-text.ts';
+import { lengthText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+import { isPermanent } from '../strings.ts';
+
+/** The string that stands at the surface when the work is done: the innermost casing that reaches it. */
+const atSurface = ({ log }: RuleContext): PipeString | null =>
+  log.strings
+    .filter((each) => each.kind === 'casing' && isPermanent(each) && (topOf(each) ?? 1) <= 0)
+    .reduce<PipeString | null>(
+      (inner, each) =>
+        inner && (inner.size.outsideDiameter ?? 0) <= (each.size.outsideDiameter ?? Number.POSITIVE_INFINITY)
+          ? inner
+          : each,
+      null,
+    );
+
+function reportOf(string: PipeString, height: number, context: RuleContext): Report {
+  const cut = string.cuts.at(-1)?.to;
+  const top = cut ?? string.interval.top;
+  const { units } = context.log;
+  return {
+    span: top?.span ?? string.span,
+    message: `the casing stands ${lengthText(height, units)} above ground; at least ${limitText(context, 'stickup-least')} keeps surface water and flood out of the well; correct the height, or extend the casing`,
+    limit: 'stickup-least',
+  };
+}
+
+/** Casing that ends too low above the ground. */
+export const rule: Rule = {
+  id: 'stickup-low',
+  severity: 'warning',
+  title: 'Casing that stands too low above ground',
+  why: 'Water that ponds round the well runs in over the top of a low casing.',
+  mend: 'Correct the height as it was left, or note why it is low (a vault, a pit) and allow it with the reason.',
+  source: 'the pack’s limit; in `general` Texas 16 TAC 76, Arizona and US Army TM 5-813-1',
+  flagged: [
+    { text: 'casing [[+0.1]] - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
+    { text: 'casing +0.9 - 12 steel 168.3 x 6.4\n  shoe 12\n  cut +0.9 to [[+0.2]]' },
+  ],
+  silent: [
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
+    { text: 'casing +0.1 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\nabandonment 2026-06-01\n  0 - 7.2 neat cement' },
+    { text: 'liner 24.4 - 61 pvc 114.3 sdr 26' },
+  ],
+  check: (context) => {
+    const string = atSurface(context);
+    const least = context.limits['stickup-least'];
+    const height = context.record.topOfCasing;
+    if (!string || !least || height === null || context.log.abandonments.length > 0) return [];
+    return height < least.value - 1e-9 ? [reportOf(string, height, context)] : [];
+  },
+};

@@ -1,0 +1,62 @@
+import type { Stratum } from '../../model/log.ts';
+import { bottomOf } from '../columns.ts';
+import { fix, lineAfter } from '../fixes.ts';
+import { depthText, lengthText, stretchText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+
+/** The entry that reaches deepest; null where a base is not known, so that nobody can tell. */
+function deepestOf(strata: readonly Stratum[]): Stratum | null {
+  let deepest: Stratum | null = null;
+  for (const each of strata) {
+    const bottom = bottomOf(each);
+    if (bottom === null) return null;
+    if (bottom > (deepest ? (bottomOf(deepest) ?? 0) : Number.NEGATIVE_INFINITY)) deepest = each;
+  }
+  return deepest;
+}
+
+function reportOf({ tree, log }: RuleContext, last: Stratum, total: number): Report {
+  const foot = bottomOf(last) ?? 0;
+  const { units } = log;
+  return {
+    span: last.interval.bottom?.span ?? last.interval.span,
+    message: `the strata end at ${depthText(foot, units)}, ${lengthText(total - foot, units)} above the bottom of the hole at ${depthText(total, units)}; log ${stretchText(foot, total, units)}, with ? where nobody saw the ground`,
+    limit: 'foot-difference-most',
+    fixes: () => [
+      fix(
+        'Add a line with ? down to the bottom of the hole',
+        [lineAfter(last.line, tree.lines[last.line]?.text ?? '', '- td  ?')],
+        { preferred: true },
+      ),
+    ],
+  };
+}
+
+/** Strata that stop well above the bottom of the hole. */
+export const rule: Rule = {
+  id: 'strata-short-of-bottom',
+  severity: 'warning',
+  title: 'Strata that are not logged down to the bottom of the hole',
+  why: 'What the well ends in decides what water it can hold; a log that stops short leaves the last ground untold, or has a slip in a depth.',
+  mend: 'Log the ground down to the bottom, with `?` where nobody saw it, or correct the depth of the hole.',
+  source: 'common practice, no source',
+  flagged: [
+    {
+      text: 'hole\n  0 - 61 152\nstrata\n  0 - [[44.2]] limestone',
+      fixed: 'hole\n  0 - 61 152\nstrata\n  0 - 44.2 limestone\n  - td  ?',
+    },
+  ],
+  silent: [
+    { text: 'hole\n  0 - 61 152\nstrata\n  0 - 61 limestone' },
+    { text: 'hole\n  0 - 61 152\nstrata\n  0 - 60.8 limestone' },
+    { text: 'hole\n  0 - 61 152\nstrata\n  0 - ? limestone' },
+    { text: 'hole\n  0 - 61 152' },
+  ],
+  check: (context) => {
+    const { log, limits } = context;
+    const last = deepestOf(log.strata);
+    const most = limits['foot-difference-most']?.value;
+    if (!last || log.totalDepth === null || most === undefined) return [];
+    return log.totalDepth - (bottomOf(last) ?? 0) > most ? [reportOf(context, last, log.totalDepth)] : [];
+  },
+};
