@@ -152,6 +152,10 @@ class LineReader {
     const third = this.atoms[2];
     const pairs = this.row.where === 'depth-line' && second?.kind === 'quantity' && isLengthLike(second);
     const enough = this.row.id === 'strata.line' || (third !== undefined && third.kind === 'quantity');
+    if (this.atoms.some((each) => each.kind === 'bad')) {
+      this.takeDepths(first, 1);
+      return;
+    }
     if (!pairs || !enough) {
       const meant = [`- ${this.written(first)}`];
       this.problems.push(problem('missing-depth', first, this.written(first), this.row.where === 'depth-line' ? meant : [], { wanted: 'interval' }));
@@ -180,7 +184,9 @@ class LineReader {
     return { ...value, datum, end: next.end };
   }
 
+  /** Silent where a depth is there but cannot be read, which has been said. */
   private missingDepth(): void {
+    if (this.atoms.some((each) => each.kind === 'bad')) return;
     const interval = this.atoms.find((each) => each.kind === 'interval');
     const at = interval ?? this.raw.first ?? { start: 0, end: this.raw.plain.trimEnd().length };
     const wanted = this.row.depths === 'interval' ? 'interval' : 'depth';
@@ -356,6 +362,7 @@ class LineReader {
       const { figure } = atom;
       this.at += 1;
       this.problems.push(problem('elapsed-time-form', atom, figure, [`${figure.slice(0, 2)}:${figure.slice(2)}`]));
+      this.filled.set('elapsed', atom);
       return;
     }
     const open = (slot: Slot): boolean => slot.labelled !== 'must' && (slot.many || !this.filled.has(slot.slot));
@@ -430,6 +437,7 @@ class LineReader {
     }
     if (atom.kind === 'moment' && this.row.id === 'test.line') {
       const [hours = '', minutes = ''] = written.split(':');
+      this.filled.set('elapsed', atom);
       this.problems.push(problem('elapsed-time-form', atom, written, [`${hours}h${minutes}`, `0${written}`, `${hours} min ${minutes} s`].slice(0, 2)));
       return;
     }
@@ -497,18 +505,30 @@ function piecesOf(raw: RawLine, atoms: readonly Atom[]): Piece[] {
   return pieces;
 }
 
+/** The number of atoms of a label that stands before a value; 0 where none does. */
+function labelLength(row: Row, raw: RawLine, atoms: readonly Atom[], from: number): number {
+  const textOf = (atom: Atom | undefined): string => (atom ? normalise(raw.plain.slice(atom.start, atom.end)) : '');
+  const entries = labelsOf(row).get(textOf(atoms[from])) ?? [];
+  const found = entries.find(
+    ({ words }) =>
+      words.every((word, k) => word === textOf(atoms[from + k])) && atoms[from + words.length]?.kind === 'quantity',
+  );
+  return found?.words.length ?? 0;
+}
+
 /** Takes the description out of a strata line's atoms; what is left are its values and their labels. */
 function splitDescription(row: Row, raw: RawLine, atoms: readonly Atom[]): { described: Atom[]; rest: Atom[] } {
   const described: Atom[] = [];
   const rest: Atom[] = [];
-  const labels = labelsOf(row);
   for (let k = 0; k < atoms.length; k++) {
     const atom = atoms[k];
     if (!atom) continue;
-    const next = atoms[k + 1];
-    const isLabel = (atom.kind === 'word' || atom.kind === 'mark') && labels.has(normalise(raw.plain.slice(atom.start, atom.end))) && next?.kind === 'quantity';
+    const words = labelLength(row, raw, atoms, k);
     const valueOrBad = atom.kind !== 'word' && atom.kind !== 'mark' && atom.kind !== 'symbol';
-    if (isLabel || valueOrBad) rest.push(atom);
+    if (words > 0) {
+      rest.push(...atoms.slice(k, k + words));
+      k += words - 1;
+    } else if (valueOrBad) rest.push(atom);
     else if (pieceKind(atom) === null) rest.push(atom);
     else described.push(atom);
   }
