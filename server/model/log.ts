@@ -146,7 +146,9 @@ export const Lost = z.object({
   depth: Depth.nullable(),
   extent: Word.nullable(),
 });
+export type Lost = z.infer<typeof Lost>;
 export const Samples = z.object({ ...entry, interval: Interval, every: Depth.nullable() });
+export type Samples = z.infer<typeof Samples>;
 
 /** One head of `drilling` with the lines under it. `number` counts its lines through the whole file, from 1. */
 export const Drilling = z.object({
@@ -163,7 +165,7 @@ export const Drilling = z.object({
 });
 export type Drilling = z.infer<typeof Drilling>;
 
-/** Diameters in metres. `outside` comes from what was written or, for a nominal size, from the table of pipe. */
+/** A size of pipe: what was written, and in `outsideDiameter`, `wallThickness` and `insideDiameter` what that comes to. */
 export const PipeSize = z.object({
   outside: Measure.nullable(),
   wall: Measure.nullable(),
@@ -235,6 +237,7 @@ export const AtDepth = z.object({ ...entry, depth: Depth.nullable(), kinds: z.ar
 export type AtDepth = z.infer<typeof AtDepth>;
 
 export const Joint = z.object({ count: z.number(), length: Depth });
+export type Joint = z.infer<typeof Joint>;
 
 export const Cut = z.object({ ...entry, from: Depth.nullable(), to: Depth.nullable(), date: Moment.nullable() });
 export type Cut = z.infer<typeof Cut>;
@@ -287,6 +290,7 @@ export const Quality = z.object({
   kinds: z.array(Word),
   date: Moment.nullable(),
 });
+export type Quality = z.infer<typeof Quality>;
 
 export const Flowing = z.object({
   ...entry,
@@ -335,6 +339,7 @@ export const ObservedWell = z.object({
   drawdowns: z.boolean(),
   phases: z.array(Phase),
 });
+export type ObservedWell = z.infer<typeof ObservedWell>;
 
 export const Test = z.object({
   ...entry,
@@ -371,6 +376,7 @@ export const Development = z.object({
   results: z.array(Word),
   date: Moment.nullable(),
 });
+export type Development = z.infer<typeof Development>;
 
 export const Hydrofracture = z.object({
   ...entry,
@@ -380,6 +386,7 @@ export const Hydrofracture = z.object({
   after: Measure.nullable(),
   date: Moment.nullable(),
 });
+export type Hydrofracture = z.infer<typeof Hydrofracture>;
 
 export const Pump = z.object({
   ...entry,
@@ -389,6 +396,7 @@ export const Pump = z.object({
   rate: Measure.nullable(),
   date: Moment.nullable(),
 });
+export type Pump = z.infer<typeof Pump>;
 
 export const Abandonment = z.object({
   ...entry,
@@ -397,6 +405,7 @@ export const Abandonment = z.object({
   reason: TextField.nullable(),
   fills: z.array(Fill),
 });
+export type Abandonment = z.infer<typeof Abandonment>;
 
 /** As written: degrees, or UTM zone and metres. */
 export const Place = z.object({
@@ -418,6 +427,7 @@ export const GroundLevel = z.object({
   datum: Word.nullable(),
   accuracy: Measure.nullable(),
 });
+export type GroundLevel = z.infer<typeof GroundLevel>;
 
 export const Shift = z.object({
   ...entry,
@@ -436,6 +446,7 @@ export const Existing = z.object({
   year: z.number().nullable(),
   record: TextField.nullable(),
 });
+export type Existing = z.infer<typeof Existing>;
 
 export const FileUnits = z.object({
   depth: z.string(),
@@ -448,6 +459,7 @@ export type FileUnits = z.infer<typeof FileUnits>;
 
 /** Header texts, by keyword: well, owner, site, location, contractor, technician, licence, tag, permit. */
 export const Header = z.record(z.string(), TextField);
+export type Header = z.infer<typeof Header>;
 
 /** One well's log, typed. Whatever the notes lack is null or an empty list. */
 export const WellLog = z.object({
