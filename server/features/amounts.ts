@@ -13,7 +13,15 @@ export interface Amount {
   readonly slot: Slot | null;
 }
 
+/** The row that a line's keyword names, or that reads the lines of its section. */
 export const rowOf = (line: Line): Row | null => (line.row === null ? null : rowById(line.row));
+
+/** The row whose slots a line's items have: that of the section's lines where the first of them stands beside the keyword. */
+export function bodyRowOf(line: Line): Row | null {
+  const row = rowOf(line);
+  const standsBeside = row !== null && row.opensBeforeDepth && row.lines !== null;
+  return standsBeside && row.lines !== null ? rowById(row.lines) : row;
+}
 
 const slotOf = (row: Row | null, name: string): Slot | null => row?.slots.find((slot) => slot.slot === name) ?? null;
 
@@ -47,7 +55,7 @@ const amountsOfItem = (row: Row | null, item: Item): readonly Amount[] =>
 
 /** Every number on a line that was read, in the order of the line. */
 export function amountsOf(line: Line): readonly Amount[] {
-  const row = rowOf(line);
+  const row = bodyRowOf(line);
   const depths = line.depths === null ? [] : quantitiesOf(line.depths);
   const leading = depths.map((quantity): Amount => ({ quantity, role: 'depth', slot: null }));
   return [...leading, ...line.items.flatMap((item) => amountsOfItem(row, item))];

@@ -1,6 +1,6 @@
 import { rowById } from '../../grammar/table.ts';
 import { packById } from '../packs/index.ts';
-import { ruleById } from '../rules/index.ts';
+import { ruleById } from './rules.ts';
 import type { About } from './completion/suggestion.ts';
 import { describeRow } from './hover/keyword.ts';
 import { describePack } from './hover/pack.ts';

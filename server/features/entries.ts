@@ -17,7 +17,9 @@ const fillsOf: Entries = ofStrings((string) => string.fills);
 
 /** Where the typed log keeps what a row of the table says. */
 const places: Readonly<Record<string, Entries>> = {
+  hole: (log) => log.hole,
   'hole.line': (log) => log.hole,
+  strata: (log) => log.strata,
   'strata.line': (log) => log.strata,
   drilling: (log) => log.drilling,
   'drilling.line': (log) => log.drilling.flatMap((head) => head.intervals),
@@ -36,6 +38,7 @@ const places: Readonly<Record<string, Entries>> = {
   packer: ofStrings((string) => string.packers),
   pitless: ofStrings((string) => string.pitless),
   cut: ofStrings((string) => string.cuts),
+  water: (log) => log.water.found,
   'water.line': (log) => log.water.found,
   level: (log) => log.water.levels,
   gas: (log) => log.water.gas,

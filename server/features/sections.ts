@@ -9,9 +9,17 @@ export interface Section {
   readonly last: number;
 }
 
-/** True for a line that opens a section. */
-export const opensSection = (line: Line): boolean =>
-  line.keyword !== null && line.section !== null && line.section === line.row;
+const strings = new Set(['casing', 'liner', 'screen']);
+
+const isTelescoped = (line: Line): boolean =>
+  line.items.some(({ value }) => value.kind === 'term' && value.term.id === 'telescoped');
+
+/** True for a line that opens a section. A screen opens one where it is telescoped or nothing stands above it to hang on. */
+export const opensSection = (line: Line, hasString = true): boolean =>
+  line.keyword !== null &&
+  line.section !== null &&
+  line.section === line.row &&
+  (line.row !== 'screen' || !hasString || isTelescoped(line));
 
 const belongs = (line: Line, section: string): boolean =>
   line.row !== null && line.section === section && rowById(line.row).of.includes(section);
@@ -19,10 +27,12 @@ const belongs = (line: Line, section: string): boolean =>
 /** Every section of the file, in order; one that is given again stands again. */
 export function sectionsOf(tree: Tree): readonly Section[] {
   const sections: { id: string; first: number; last: number }[] = [];
+  let hasString = false;
   tree.lines.forEach((line, number) => {
     const open = sections.at(-1);
-    if (line.section !== null && opensSection(line)) sections.push({ id: line.section, first: number, last: number });
+    if (line.section !== null && opensSection(line, hasString)) sections.push({ id: line.section, first: number, last: number });
     else if (open !== undefined && belongs(line, open.id)) open.last = number;
+    hasString ||= line.section !== null && strings.has(line.section);
   });
   return sections;
 }

@@ -1,5 +1,5 @@
 import type { Finding } from '../../rules/rule.ts';
-import { ruleById } from '../../rules/index.ts';
+import { ruleById } from '../rules.ts';
 import type { CompletionPlace } from './place.ts';
 import { plain, type SuggestionSource } from './suggestion.ts';
 

@@ -1,8 +1,9 @@
 import { type Row, rowById, rowByKeyword } from '../../../grammar/table.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
-import { rowOf } from '../amounts.ts';
+import { bodyRowOf } from '../amounts.ts';
 import { lineAt, type Position } from '../position.ts';
+import { opensSection } from '../sections.ts';
 
 /** The longest line that suggestions are made for. */
 const longestLine = 2000;
@@ -52,7 +53,7 @@ export function completionPlace(snapshot: Snapshot, position: Position): Complet
   const lead = before.slice(0, before.length - word.length);
   const where = whereOf(line, lead, at.column);
   const afterKeyword = line.keyword !== null && line.keyword.end < at.column ? line.keyword.end : 0;
-  const row = afterKeyword > 0 ? rowOf(line) : rowOfSection(line.section);
+  const row = afterKeyword > 0 ? bodyRowOf(line) : rowOfSection(line.section);
   return { snapshot, ...found, before, word, lead, body: lead.slice(afterKeyword), row, where };
 }
 
@@ -60,7 +61,7 @@ export function completionPlace(snapshot: Snapshot, position: Position): Complet
 export function openingLine({ snapshot, at }: CompletionPlace): number | null {
   for (let number = at.line; number >= 0; number -= 1) {
     const line = snapshot.tree.lines[number];
-    if (line?.keyword && line.row === line.section && line.section !== null) return number;
+    if (line !== undefined && opensSection(line)) return number;
   }
   return null;
 }

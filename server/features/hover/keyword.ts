@@ -1,5 +1,5 @@
 import type { Row } from '../../../grammar/table.ts';
-import { rowOf } from '../amounts.ts';
+import { bodyRowOf, rowOf } from '../amounts.ts';
 import { codeBlock, escapeMarkdown, lines, paragraphs } from '../markdown.ts';
 import { touches } from '../position.ts';
 import type { HoverSource } from './source.ts';
@@ -30,7 +30,7 @@ export const describeRow = (row: Row): string =>
 
 const labelAt: HoverSource = ({ line, at }) => {
   const item = line.items.find(({ label }) => label !== null && touches(label, at.column));
-  const slot = rowOf(line)?.slots.find((each) => each.slot === item?.slot);
+  const slot = bodyRowOf(line)?.slots.find((each) => each.slot === item?.slot);
   if (!item?.label || slot === undefined) return null;
   const { start, end, written } = item.label;
   return { start, end, markdown: `**${escapeMarkdown(written)}**: ${escapeMarkdown(slot.doc)}` };
@@ -38,7 +38,7 @@ const labelAt: HoverSource = ({ line, at }) => {
 
 const flagAt: HoverSource = ({ line, at }) => {
   const item = line.items.find(({ value }) => value.kind === 'flag' && touches(value, at.column));
-  const slot = rowOf(line)?.slots.find((each) => each.slot === item?.slot);
+  const slot = bodyRowOf(line)?.slots.find((each) => each.slot === item?.slot);
   if (item === undefined || slot === undefined) return null;
   return { start: item.start, end: item.end, markdown: `**${escapeMarkdown(slot.slot)}**: ${escapeMarkdown(slot.doc)}` };
 };

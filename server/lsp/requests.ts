@@ -1,0 +1,155 @@
+import {
+  type CodeActionContext,
+  CodeActionRequest,
+  CompletionRequest,
+  CompletionResolveRequest,
+  type Connection,
+  DocumentFormattingRequest,
+  DocumentHighlightRequest,
+  DocumentRangeFormattingRequest,
+  DocumentSymbolRequest,
+  FoldingRangeRequest,
+  HoverRequest,
+  type ProtocolRequestType,
+  RequestType,
+  SelectionRangeRequest,
+  SemanticTokensRangeRequest,
+  SemanticTokensRequest,
+} from 'vscode-languageserver';
+import type { Snapshot } from '../analysis/snapshot.ts';
+import { previewBody } from '../drawing/index.ts';
+import { type Action, fixAllAction, quickFixActions } from '../features/code-actions.ts';
+import type { About } from '../features/completion/suggestion.ts';
+import { complete } from '../features/completion.ts';
+import { describeSuggestion } from '../features/completion-docs.ts';
+import { documentHighlights } from '../features/document-highlights.ts';
+import { documentSymbols } from '../features/document-symbols.ts';
+import { foldingRanges } from '../features/folding-ranges.ts';
+import { formatEdits } from '../features/format.ts';
+import { hover } from '../features/hover.ts';
+import { selectionRanges } from '../features/selection-ranges.ts';
+import { semanticTokens } from '../features/semantic-tokens.ts';
+import {
+  type CompletionAbility,
+  codeActionOf,
+  completionListOf,
+  fixAllKind,
+  foldingRangeOf,
+  markdown,
+  placeOf,
+  rangeOf,
+  selectionRangeOf,
+  symbolOf,
+  textEditOf,
+  tokenNumbersOf,
+} from './convert.ts';
+import { type Preview, type PreviewParams, previewRequest } from './protocol.ts';
+import type { Session } from './session.ts';
+
+/** Answers one kind of request for as long as the connection lives. */
+export type Registration = (connection: Connection, session: Session) => void;
+
+interface AboutDocument {
+  readonly textDocument: { readonly uri: string };
+}
+
+/** A request about an open document; `empty` answers for one that is not open, and where the feature fails. */
+function onDocument<P extends AboutDocument, R, PR, E, RO>(
+  type: ProtocolRequestType<P, R, PR, E, RO> | RequestType<P, R, E>,
+  empty: R,
+  answer: (snapshot: Snapshot, params: P, session: Session) => R,
+): Registration {
+  const answered = (session: Session, params: P): R => {
+    try {
+      const snapshot = session.snapshot(params.textDocument.uri);
+      return snapshot === null ? empty : answer(snapshot, params, session);
+    } catch (error) {
+      session.fail(type.method, error);
+      return empty;
+    }
+  };
+  return (connection, session) => {
+    connection.onRequest(type.method, (params: P) => answered(session, params));
+  };
+}
+
+const abilityOf = ({ client }: Session): CompletionAbility => {
+  const completion = client.textDocument?.completion;
+  return {
+    snippets: completion?.completionItem?.snippetSupport ?? false,
+    defaultRange: completion?.completionList?.itemDefaults?.includes('editRange') ?? false,
+  };
+};
+
+/** True where the editor asks for actions of this kind: a kind covers those below it. */
+const isWanted = ({ only }: CodeActionContext, kind: string): boolean =>
+  only === undefined || only.some((wanted) => kind === wanted || kind.startsWith(`${wanted}.`));
+
+const asksByName = (context: CodeActionContext, kind: string): boolean =>
+  context.only !== undefined && isWanted(context, kind);
+
+function previewOf(snapshot: Snapshot, uri: string): Preview {
+  const name = decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+  const title = snapshot.log.header['well']?.text ?? name;
+  return { version: snapshot.version, title, html: previewBody(snapshot.record, snapshot.findings) };
+}
+
+const preview = new RequestType<PreviewParams, Preview | null, void>(previewRequest);
+
+const resolveCompletion: Registration = (connection, session) => {
+  connection.onRequest(CompletionResolveRequest.type, (item) => {
+    try {
+      const about = item.data as About | undefined;
+      const text = about === undefined ? null : describeSuggestion(about);
+      return text === null ? item : { ...item, documentation: markdown(text) };
+    } catch (error) {
+      session.fail(CompletionResolveRequest.method, error);
+      return item;
+    }
+  });
+};
+
+/** Every request that is answered. */
+export const requests: readonly Registration[] = [
+  onDocument(HoverRequest.type, null, (snapshot, { position }) => {
+    const found = hover(snapshot, placeOf(position));
+    return found && { contents: markdown(found.markdown), range: rangeOf(found.span) };
+  }),
+  onDocument(CompletionRequest.type, null, (snapshot, { position }, session) => {
+    const found = complete(snapshot, placeOf(position));
+    return found && completionListOf(found, abilityOf(session));
+  }),
+  resolveCompletion,
+  onDocument(DocumentSymbolRequest.type, null, (snapshot) =>
+    documentSymbols(snapshot).map((outline) => symbolOf(outline, snapshot.lines)),
+  ),
+  onDocument(FoldingRangeRequest.type, null, (snapshot) => foldingRanges(snapshot).map(foldingRangeOf)),
+  onDocument(CodeActionRequest.type, null, (snapshot, { range, context, textDocument }) => {
+    const selection = { first: placeOf(range.start), last: placeOf(range.end) };
+    const fixAll = asksByName(context, fixAllKind) ? fixAllAction(snapshot) : null;
+    const actions: readonly Action[] = [
+      ...(isWanted(context, 'quickfix') ? quickFixActions(snapshot, selection) : []),
+      ...(fixAll === null ? [] : [fixAll]),
+    ];
+    return actions.map((action) => codeActionOf(action, textDocument.uri, context.diagnostics));
+  }),
+  onDocument(DocumentHighlightRequest.type, null, (snapshot, { position }) =>
+    documentHighlights(snapshot, placeOf(position)).map((span) => ({ range: rangeOf(span) })),
+  ),
+  onDocument(SelectionRangeRequest.type, null, (snapshot, { positions }) =>
+    positions.map((position) => selectionRangeOf(selectionRanges(snapshot, placeOf(position)), position)),
+  ),
+  onDocument(SemanticTokensRequest.type, null, (snapshot) => ({
+    data: tokenNumbersOf(semanticTokens(snapshot, 0, snapshot.lines.length - 1), 0),
+  })),
+  onDocument(SemanticTokensRangeRequest.type, null, (snapshot, { range }) => ({
+    data: tokenNumbersOf(semanticTokens(snapshot, range.start.line, range.end.line), range.start.line),
+  })),
+  onDocument(DocumentFormattingRequest.type, null, (snapshot) => formatEdits(snapshot).map(textEditOf)),
+  onDocument(DocumentRangeFormattingRequest.type, null, (snapshot, { range }) =>
+    formatEdits(snapshot)
+      .filter(({ span }) => range.start.line <= span.line && span.line <= range.end.line)
+      .map(textEditOf),
+  ),
+  onDocument(preview, null, (snapshot, { textDocument }) => previewOf(snapshot, textDocument.uri)),
+];
