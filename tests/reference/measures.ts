@@ -20,11 +20,6 @@ export function figureOf<T>(outcome: Outcome<T>): T {
   return outcome.value;
 }
 
-export function reasonOf<T>(outcome: Outcome<T>): string {
-  if (outcome.ok) throw new Error(`not refused: ${JSON.stringify(outcome.value)}`);
-  return outcome.why;
-}
-
 /** Holds a figure against a published one within half of the published one's last digit, or within a stated tolerance. */
 export function expectNear(actual: number, published: number, tolerance: number): void {
   expect(Math.abs(actual - published), `${actual} against ${published}`).toBeLessThanOrEqual(tolerance);

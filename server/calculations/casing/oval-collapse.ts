@@ -4,7 +4,7 @@ import { dimensionRatio } from './sdr-wall.ts';
 
 export const about: Formula = {
   name: 'collapse of oval steel pipe',
-  text: 'P² - [2 Y / (r - 1) + (1 + 3 (r - 1) e) Pe] P + 2 Y Pe / (r - 1) = 0, the smaller root; r = D / t; Y yield strength, Pe elastic collapse, Pa; e ovality, (largest less smallest diameter) / mean, 0.01 unless measured',
+  text: 'P² - [2 Y / (r - 1) + (1 + 3 (r - 1) e) Pe] P + 2 Y Pe / (r - 1) = 0, the smaller root; r = D / t; Y yield strength, Pe elastic collapse, Pa; e ovality, (largest - smallest diameter) / (largest + smallest), 0.01 unless measured',
   source:
     'Timoshenko and Gere, Theory of Elastic Stability, tube with an initial ovality; form for well casing from memory',
   range: 'r above 2, Y above 0, e from 0 to 0.05',
@@ -17,12 +17,12 @@ export const USUAL_OVALITY = 0.01;
 const MOST_OVALITY = 0.05;
 
 /**
- * Outside pressure at which an oval pipe begins to yield, Pa. Diameter and wall in m, yield strength in Pa, ovality as a
- * fraction.
+ * Outside pressure at which an oval pipe begins to yield, Pa. Diameter and wall in m, yield strength in Pa, ovality as
+ * (largest − smallest diameter) / (largest + smallest).
  *
  * The smaller root of P² − [2Y/(r−1) + (1 + 3(r−1)e) Pe] P + 2Y Pe/(r−1) = 0, r = D/t, Pe the elastic collapse pressure.
  * e = 0 gives the lesser of Pe and 2Y/(r − 1). Source: Timoshenko and Gere; the form for well casing from memory.
- * Worked example: 6.625 × 0.250 in, 35,000 psi, 1 %: 1,605 psi = 11.07 MPa.
+ * Worked example: 6.625 × 0.250 in, 35,000 psi, 1 %: 1,278 psi = 8.81 MPa.
  */
 export function ovalCollapse(outside: number, wall: number, yieldStrength: number, ovality: number): Outcome {
   const ratio = dimensionRatio(outside, wall);

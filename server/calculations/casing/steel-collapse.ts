@@ -18,8 +18,8 @@ export const about: Formula = {
  * ovality as a fraction (0.01 when it was not measured).
  *
  * Source: API 5C3 and Timoshenko and Gere, from memory.
- * Worked example: 6.625 × 0.250 in, 35,000 psi: 3,826 psi elastic, 2,542 by yield, 1,738 plastic, 1,605 with 1 % ovality:
- * 1,605 psi = 11.07 MPa.
+ * Worked example: 6.625 × 0.250 in, 35,000 psi: 3,826 psi elastic, 2,542 by yield, 1,738 plastic, 1,278 with 1 % ovality:
+ * 1,278 psi = 8.81 MPa.
  */
 export function steelCollapse(
   outside: number,

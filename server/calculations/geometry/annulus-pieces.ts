@@ -65,13 +65,13 @@ function pieceBetween(
   outerWalls: readonly DiameterSpan[],
   innerStrings: readonly DiameterSpan[],
 ): AnnulusPiece {
-  const outer = pick(diametersAt((top + bottom) / 2, outerWalls), Math.min, null);
-  const inner = pick(diametersAt((top + bottom) / 2, innerStrings), Math.max, 0);
+  const outer = pick(diametersOver(top, bottom, outerWalls), Math.min, null);
+  const inner = pick(diametersOver(top, bottom, innerStrings), Math.max, 0);
   return { top, bottom, outer, inner, volume: pieceVolume(top, bottom, outer, inner) };
 }
 
-function diametersAt(depth: number, spans: readonly DiameterSpan[]): (number | null)[] {
-  return spans.filter((span) => span.top < depth && depth < span.bottom).map((span) => span.diameter);
+function diametersOver(top: number, bottom: number, spans: readonly DiameterSpan[]): (number | null)[] {
+  return spans.filter((span) => span.top <= top && bottom <= span.bottom).map((span) => span.diameter);
 }
 
 /** One unknown diameter among several leaves the choice between them unknown. */

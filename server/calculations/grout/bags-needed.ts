@@ -19,5 +19,5 @@ const NOISE = 1e-9;
 export function bagsNeeded(volume: number, volumePerBag: number): Outcome {
   if (!(volume >= 0)) return refused('the volume is below zero');
   if (!(volumePerBag > 0)) return refused('a bag makes no volume');
-  return known(Math.ceil(volume / volumePerBag - NOISE));
+  return known(Math.max(0, Math.ceil(volume / volumePerBag - NOISE)));
 }

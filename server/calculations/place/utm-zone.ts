@@ -26,10 +26,25 @@ export function centralMeridian(zone: number): Outcome {
     : refused('UTM zones run from 1 to 60');
 }
 
-/** Whether a zone is the longitude's own or touches it within half a degree, as wells near a zone's edge may be gridded. */
-export function zoneFits(zone: number, longitude: number): boolean {
+/**
+ * Whether a zone may be used for a place, degrees: its own zone, one that it touches within half a degree (wells near a
+ * zone's edge may be gridded with their neighbours), or one of the wide zones of Norway and Svalbard.
+ *
+ * Source: DMA TM 8358.2, from memory; the half degree is the usual overlap. Worked example: 17 for −78.3042: true; 18: true,
+ * for zone 18 begins at −78; 16: false.
+ */
+export function zoneFits(zone: number, longitude: number, latitude: number): boolean {
   const meridian = centralMeridian(zone);
   if (!meridian.ok) return false;
   const away = Math.abs(((((longitude - meridian.value) % 360) + 540) % 360) - 180);
-  return away <= 3.5;
+  return away <= HALF_ZONE + OVERLAP || isWideZone(zone, longitude, latitude);
+}
+
+const HALF_ZONE = 3;
+const OVERLAP = 0.5;
+
+function isWideZone(zone: number, longitude: number, latitude: number): boolean {
+  if (zone === 32 && latitude >= 56 && latitude < 64) return longitude >= 3 && longitude < 12;
+  if (latitude < 72 || longitude < 0 || longitude >= 42) return false;
+  return [31, 33, 35, 37].includes(zone) && Math.abs(longitude - (6 * zone - 183)) <= 2 * HALF_ZONE;
 }

@@ -1,5 +1,6 @@
 import Utm, { LatLon } from 'geodesy/utm.js';
 import { type Formula, known, type Outcome, refused } from '../formula.ts';
+import { zoneFits } from './utm-zone.ts';
 
 export const about: Formula = {
   name: 'UTM and latitude, longitude',
@@ -38,6 +39,7 @@ export function utmOf(place: EarthPlace, datum: GridDatum = 'WGS84', zone: numbe
   if (!(latitude >= -80 && latitude <= 84)) return refused('UTM reaches from 80 degrees south to 84 degrees north');
   if (!(longitude >= -180 && longitude <= 180)) return refused('the longitude is outside -180 to 180 degrees');
   if (zone !== null && !isZone(zone)) return refused('UTM zones run from 1 to 60');
+  if (zone !== null && !zoneFits(zone, longitude, latitude)) return refused('the longitude does not lie in that zone');
   return attempt(() => {
     const utm = new LatLon(latitude, longitude, 0, LatLon.datums[datum]).toUtm(zone ?? undefined);
     return { zone: utm.zone, hemisphere: utm.hemisphere, easting: utm.easting, northing: utm.northing };

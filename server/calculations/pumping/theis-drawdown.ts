@@ -13,7 +13,7 @@ export const about: Formula = {
  * Drawdown at a distance from a well pumped at a steady rate, m. Rate in m³/s, T in m²/s, distance in m, time in s.
  *
  * s = Q W(u) / (4πT), u = r²S/(4Tt). Source: Theis 1935.
- * Worked example: 788 m³/d, T 385 m²/d, S 0.00017, r 30 m, 10 min: u 0.0143, W 3.685, s 0.600 m.
+ * Worked example: 788 m³/d, T 385 m²/d, S 0.00017, r 30 m, 10 min: u 0.0143, W 3.684, s 0.600 m.
  */
 export function theisDrawdown(
   rate: number,
