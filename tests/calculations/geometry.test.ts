@@ -128,6 +128,7 @@ describe('annulus volume', () => {
     expectRefused(/wall outside is not known from 1 m to 2 m/, annulusVolume([piece(null, 0.1, null)]));
     expectRefused(/string is not known from 1 m to 2 m/, annulusVolume([piece(0.3, null, null)]));
     expectRefused(/as wide as the wall around it from 1 m to 2 m/, annulusVolume([piece(0.1, 0.2, null)]));
+    expectRefused(/from 1.235 m to 2 m/, annulusVolume([{ ...piece(null, 0.1, null), top: 1.23456 }]));
   });
 });
 

@@ -20,8 +20,12 @@ export function annulusVolume(pieces: readonly AnnulusPiece[]): Outcome {
 }
 
 function whyUnknown(piece: AnnulusPiece): string {
-  const where = `from ${piece.top} m to ${piece.bottom} m`;
+  const where = `from ${toMillimetre(piece.top)} m to ${toMillimetre(piece.bottom)} m`;
   if (piece.outer === null) return `the diameter of the wall outside is not known ${where}`;
   if (piece.inner === null) return `the outside diameter of the string is not known ${where}`;
   return `the string is as wide as the wall around it ${where}`;
+}
+
+function toMillimetre(depth: number): number {
+  return Math.round(depth * 1000) / 1000;
 }

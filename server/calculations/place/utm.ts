@@ -40,8 +40,9 @@ export function utmOf(place: EarthPlace, datum: GridDatum = 'WGS84', zone: numbe
   if (!(longitude >= -180 && longitude <= 180)) return refused('the longitude is outside -180 to 180 degrees');
   if (zone !== null && !isZone(zone)) return refused('UTM zones run from 1 to 60');
   if (zone !== null && !zoneFits(zone, longitude, latitude)) return refused('the longitude does not lie in that zone');
+  const wrapped = longitude === 180 ? -180 : longitude;
   return attempt(() => {
-    const utm = new LatLon(latitude, longitude, 0, LatLon.datums[datum]).toUtm(zone ?? undefined);
+    const utm = new LatLon(latitude, wrapped, 0, LatLon.datums[datum]).toUtm(zone ?? undefined);
     return { zone: utm.zone, hemisphere: utm.hemisphere, easting: utm.easting, northing: utm.northing };
   });
 }
