@@ -23,7 +23,7 @@ export const amount = list('amount', 'Words for amount', [
   said('minor', 'mnr|minor amount of', 'Present, but of little weight.'),
   said('more', '', 'More than in the interval above.'),
   said('less', '', 'Less than in the interval above.'),
-  said('no', 'without|w o', 'Looked for and not found.'),
+  said('no', 'without|w/o', 'Looked for and not found.'),
   said('streaks of', 'strks of', 'In thin irregular bands.'),
   said('layers of', 'lyrs of|layer of|beds of', 'In layers.'),
   said('seams of', 'seam of', 'In thin layers.'),

@@ -42,8 +42,6 @@ export interface Atom {
 
 const links = new Map([
   ['and', 'and'],
-  ['&', 'and'],
-  ['+', 'and'],
   ['plus', 'and'],
   ['to', 'to'],
   ['or', 'or'],
@@ -130,8 +128,8 @@ const runFrom = (pieces: readonly Piece[], at: number): { run: Run; next: number
   let next = at;
   let hyphened = false;
   for (let piece = pieces[next]; piece !== undefined; piece = pieces[next]) {
-    if (piece.kind === 'word') {
-      run.words.push(piece.text);
+    if (piece.kind === 'word' || piece.kind === 'and') {
+      run.words.push(piece.kind === 'and' ? 'and' : piece.text);
       run.pieces.push(piece);
       run.hyphened.push(hyphened);
       hyphened = false;
@@ -157,15 +155,34 @@ const placeIn = (run: Run, at: number, length: number, parted: boolean): Place =
   hyphened: run.hyphened[at] === true,
 });
 
+const atomAt = (place: Place, kind: AtomKind, text: string, mentions: readonly Mention[]): Atom => ({
+  kind,
+  text,
+  mentions,
+  start: place.start,
+  end: place.end,
+  parted: place.parted,
+  hyphened: place.hyphened,
+});
+
 const knownAtom = (sense: Sense, written: string, place: Place): Atom => {
+  const { list, term, adjective } = sense;
   const kind = kindOfSense(sense);
   const text = kind === 'name' ? written : longForm(sense);
-  return { ...place, kind, text, mentions: [{ ...sense, start: place.start, end: place.end }] };
+  return atomAt(place, kind, text, [{ list, term, adjective, start: place.start, end: place.end }]);
 };
 
 const strangerAtom = (run: Run, at: number, place: Place): Atom => {
   const word = run.words[at] ?? '';
-  return { ...place, kind: kindOfStranger(word, run.words[at + 1]), text: word, mentions: [] };
+  return atomAt(place, kindOfStranger(word, run.hyphened[at + 1] ? undefined : run.words[at + 1]), word, []);
+};
+
+const isStrange = (atom: Atom | undefined): boolean => atom?.kind === 'unknown' || atom?.kind === 'name';
+
+/** A dash within a name, a range of figures or a word that no list knows is a part of it; between words it is a comma. */
+const pushInRun = (atoms: Atom[], atom: Atom): void => {
+  const within = atom.hyphened && isStrange(atom) && isStrange(atoms.at(-1));
+  atoms.push(within ? { ...atom, parted: false } : atom);
 };
 
 const atomsOfRun = (run: Run, parted: boolean, atoms: Atom[]): void => {
@@ -175,9 +192,9 @@ const atomsOfRun = (run: Run, parted: boolean, atoms: Atom[]): void => {
     const found = link === undefined ? matchAt(run.words, at, descriptionLists) : null;
     const length = found?.length ?? 1;
     const place = placeIn(run, at, length, parted);
-    if (link !== undefined) atoms.push({ ...place, kind: 'link', text: link, mentions: [] });
-    else if (found === null) atoms.push(strangerAtom(run, at, place));
-    else atoms.push(knownAtom(found.sense, asWritten(run, at, length), place));
+    if (link !== undefined) atoms.push(atomAt(place, 'link', link, []));
+    else if (found === null) pushInRun(atoms, strangerAtom(run, at, place));
+    else pushInRun(atoms, knownAtom(found.sense, asWritten(run, at, length), place));
     at += length;
   }
 };
@@ -187,11 +204,10 @@ const withSense = (): Sense | null => matchAt(['with'], 0, ['amount'])?.sense ??
 const markAtom = (piece: Piece, parted: boolean): Atom | null => {
   const place = { start: piece.start, end: piece.end, parted, hyphened: false };
   if (piece.kind === 'symbol') {
-    return { ...place, kind: 'symbol', text: piece.text.replace(/^\(|\)$/g, ''), mentions: [] };
+    return atomAt(place, 'symbol', piece.text.replace(/^\(|\)$/g, ''), []);
   }
   const sense = piece.kind === 'with' ? withSense() : null;
-  if (sense !== null) return knownAtom(sense, 'with', place);
-  return piece.kind === 'and' ? { ...place, kind: 'link', text: 'and', mentions: [] } : null;
+  return sense === null ? null : knownAtom(sense, 'with', place);
 };
 
 /** One atom for each term, link, symbol, name and unknown word, in the written order. */
@@ -200,7 +216,7 @@ const singleAtoms = (pieces: readonly Piece[]): readonly Atom[] => {
   let parted = false;
   let at = 0;
   for (let piece = pieces[at]; piece !== undefined; piece = pieces[at]) {
-    if (piece.kind === 'word') {
+    if (piece.kind === 'word' || piece.kind === 'and') {
       const { run, next } = runFrom(pieces, at);
       atomsOfRun(run, parted, atoms);
       at = next;
@@ -227,8 +243,7 @@ const isMediumShade = (atoms: readonly Atom[], at: number): boolean => {
   return next?.kind === 'link' && !next.parted && isColour(atoms[at + 2]) && atoms[at + 2]?.parted === false;
 };
 
-const isHue = (atom: Atom): boolean =>
-  atom.mentions[0]?.list === 'colour' && !atom.text.endsWith('ish') && !atom.text.includes(' ');
+const isHue = (atom: Atom): boolean => atom.mentions[0]?.list === 'colour' && !/ish$|coloured$| /.test(atom.text);
 
 const joinedTo = (before: Atom, after: Atom): string => (isHue(before) && isHue(after) ? '-' : ' ');
 

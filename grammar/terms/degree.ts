@@ -4,7 +4,11 @@ const word = from(common);
 
 export const degree = list('degree', 'Words of degree', [
   word('very', 'vy|vry|v', 'In a high degree.'),
-  word('slightly', 'sli|slight|sltly|sly|slgtly', 'In a low degree.'),
+  word('slightly', 'sli|sltly|sly|slgtly', 'In a low degree.'),
+  word('slight', '', 'Of a low degree.'),
+  word('normally', '', 'As is usual.'),
+  word('well', '', 'In a good degree.'),
+  word('poorly', 'prly', 'In a poor degree.'),
   word('moderately', 'mod|modly', 'In a middling degree.'),
   word('highly', 'hly', 'In a high degree.'),
   word('extremely', 'extr|extremly', 'In the highest degree.'),

@@ -16,7 +16,7 @@ const symbolPattern = '(?:G[WPMC]|S[WPMC]|[MCO][LH]|PT)(?:-(?:G[MC]|S[MC]|ML))?'
 const symbolShape = new RegExp(`^${symbolPattern}$`);
 
 const marks = new RegExp(
-  `[wW]/(?![cC]\\b)|\\(${symbolPattern}\\)|[&+]|[-–—]+|[,;:()\\[\\]"/|]|[^\\s,;:()\\[\\]"/|&+–—-]+`,
+  `[wW]/[oO]\\b|[wW]/(?![cC]\\b)|\\(${symbolPattern}\\)|\\b${symbolPattern}\\b(?![-–—]\\p{L})|[&+]|[-–—]+|[,;:()\\[\\]"/|]|[^\\s,;:()\\[\\]"/|&+–—-]+`,
   'gu',
 );
 

@@ -1,4 +1,5 @@
 import type { Atom } from './atoms.ts';
+import type { Term } from './term.ts';
 
 export type SegmentKind = 'phrase' | 'bound' | 'colour' | 'quality' | 'adjective' | 'barrier' | 'symbol';
 
@@ -61,6 +62,12 @@ const materialFrom = (atoms: readonly Atom[], at: number): number => {
   }
 };
 
+const strangersEnd = (atoms: readonly Atom[], at: number): number => {
+  let end = at;
+  while (atoms[end]?.parted === false && (isStranger(atoms[end]) || atoms[end]?.kind === 'filler')) end += 1;
+  return end;
+};
+
 /** Where what a word for amount binds ends: its material, those that links tie to it, or else one word. */
 const boundEnd = (atoms: readonly Atom[], at: number): number => {
   let end = at + 1;
@@ -69,7 +76,7 @@ const boundEnd = (atoms: readonly Atom[], at: number): number => {
   if (noun < 0) {
     const next = atoms[end];
     const binds = next !== undefined && !next.parted && next.kind !== 'link' && next.kind !== 'symbol';
-    return binds ? end + 1 : end;
+    return binds ? strangersEnd(atoms, end + 1) : end;
   }
   end = layersEnd(atoms, noun + 1);
   while (atoms[end]?.kind === 'link' && atoms[end]?.parted === false) {
@@ -80,15 +87,20 @@ const boundEnd = (atoms: readonly Atom[], at: number): number => {
   return end;
 };
 
-const takeLink = (reading: Reading, atom: Atom): void => {
+/** Ends what a comma ends; a link right before it ties nothing. */
+const closePart = (reading: Reading): void => {
   flush(reading);
   if (reading.lead !== null) push(reading, 'barrier', []);
+};
+
+const takeLink = (reading: Reading, atom: Atom): void => {
+  closePart(reading);
   reading.lead = atom;
 };
 
 /** Takes the segment that begins or ends at an atom, and gives the place after it. */
 const take = (reading: Reading, atoms: readonly Atom[], at: number, atom: Atom): number => {
-  if (atom.parted) flush(reading);
+  if (atom.parted) closePart(reading);
   if (atom.kind === 'material') {
     const end = layersEnd(atoms, at + 1);
     const before = reading.pending;
@@ -115,10 +127,12 @@ export const segmentsOf = (atoms: readonly Atom[]): readonly Segment[] => {
   const reading: Reading = { segments: [], pending: [], lead: null };
   let at = 0;
   for (let atom = atoms[at]; atom !== undefined; atom = atoms[at]) at = take(reading, atoms, at, atom);
-  flush(reading);
-  if (reading.lead !== null) push(reading, 'barrier', []);
+  closePart(reading);
   return reading.segments;
 };
+
+/** False for words that stand for ground that was not seen, or that the interval above describes. */
+export const isSeen = (term: Term): boolean => term.ground?.class !== 'unknown';
 
 export const materialOf = (segment: Segment): Atom | null =>
   segment.atoms.find((atom) => atom.kind === 'material') ?? null;
