@@ -1,6 +1,6 @@
 import type { Value, Moment as WrittenMoment } from '../../grammar/tree.ts';
 import type { Moment, Period } from './log.ts';
-import { itemIn, type Source, spanOf } from './source.ts';
+import { itemIn, type Source, spanOf, writtenAt } from './source.ts';
 
 const dayLength = 86_400_000;
 
@@ -49,9 +49,12 @@ export function momentIn(source: Source, slot: string): Moment | null {
   return item ? momentOfValue(source, item.value) : null;
 }
 
-/** The end of a period takes the date of its start; the next day's where its time of day is earlier. */
-function withDateOfStart(from: Moment, to: Moment): Moment {
-  if (to.date !== null || from.date === null) return to;
+const hasDate = (written: string): boolean => /\d-\d/.test(written);
+
+/** The end of a period written as a time of day is on the date of its start; on the next where that would be earlier. */
+function endOf(source: Source, from: Moment, end: WrittenMoment): Moment {
+  const to = momentOf(source, end);
+  if (from.date === null || hasDate(writtenAt(source, end))) return to;
   const overnight = from.time !== null && to.time !== null && to.time < from.time;
   return { ...to, date: overnight ? dayAfter(from.date) : from.date };
 }
@@ -63,7 +66,7 @@ export function periodIn(source: Source, slot: string, single: 'from' | 'to'): P
   const span = spanOf(source, value);
   if (value.kind === 'period') {
     const from = momentOf(source, value.from);
-    return { from, to: withDateOfStart(from, momentOf(source, value.to)), span };
+    return { from, to: endOf(source, from, value.to), span };
   }
   const moment = momentOfValue(source, value);
   if (!moment) return null;
