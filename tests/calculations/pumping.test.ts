@@ -97,6 +97,13 @@ describe('Cooper and Jacob', () => {
     expect(found.misfit).toBeCloseTo(0, 10);
   });
 
+  it('takes as many readings as a logger makes, in any order', () => {
+    const many = Array.from({ length: 200_000 }, (_, index) => reading(200_000 - index, Math.log10(200_000 - index)));
+    const found = figureOf(cooperJacob(0.01, many, everything, null));
+    expect(found).toMatchObject({ readings: 200_000, from: 1, to: 200_000 });
+    expect(found.slope).toBeCloseTo(1, 6);
+  });
+
   it('gives no storage coefficient from the pumped well itself', () => {
     const found = figureOf(cooperJacob(0.01, straight, everything, null));
     expect([found.storativity, found.largestU]).toEqual([null, null]);

@@ -44,11 +44,13 @@ export function annulusPieces(
   outerWalls: readonly DiameterSpan[],
   innerStrings: readonly DiameterSpan[],
 ): AnnulusPiece[] {
-  const cuts = cutDepths(top, bottom, [...outerWalls, ...innerStrings]);
+  const within = (span: DiameterSpan): boolean => span.top < bottom && span.bottom > top;
+  const [walls, strings] = [outerWalls.filter(within), innerStrings.filter(within)];
+  const cuts = cutDepths(top, bottom, [...walls, ...strings]);
   const pieces: AnnulusPiece[] = [];
   for (const [index, from] of cuts.entries()) {
     const to = cuts[index + 1];
-    if (to !== undefined) pieces.push(pieceBetween(from, to, outerWalls, innerStrings));
+    if (to !== undefined) pieces.push(pieceBetween(from, to, walls, strings));
   }
   return mergeAlike(pieces);
 }

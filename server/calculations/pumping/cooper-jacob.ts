@@ -62,8 +62,7 @@ export function cooperJacob(
   if (!(slope > 0)) return refused('drawdown does not grow with time in the window');
   const transmissivity = (Math.LN10 * rate) / (4 * Math.PI * slope);
   const zeroTime = 10 ** (-intercept / slope);
-  const times = used.map(({ time }) => time);
-  const from = Math.min(...times);
+  const from = used.reduce((first, { time }) => Math.min(first, time), Number.POSITIVE_INFINITY);
   const storage = distance === null ? null : ((4 / E_TO_GAMMA) * transmissivity * zeroTime) / distance ** 2;
   return known({
     transmissivity,
@@ -73,7 +72,7 @@ export function cooperJacob(
     misfit,
     readings: used.length,
     from,
-    to: Math.max(...times),
+    to: used.reduce((last, { time }) => Math.max(last, time), 0),
     largestU: distance === null || storage === null ? null : (distance ** 2 * storage) / (4 * transmissivity * from),
   });
 }

@@ -27,7 +27,7 @@ export interface TheisFit {
   readonly to: number;
 }
 
-const MOST_ROUNDS = 200;
+const MOST_ROUNDS = 50;
 const LIKELY_STORATIVITY = 1e-4;
 
 /**
@@ -78,8 +78,7 @@ function fit(
       initialValues,
       maxIterations: MOST_ROUNDS,
       errorTolerance: 0,
-      gradientDifference: 1e-6,
-      centralDifference: true,
+      jacobianFunction: slopes(rate, distance),
     });
     const [logT, logS] = parameterValues;
     return logT !== undefined && logS !== undefined && Number.isFinite(logT + logS) ? { logT, logS } : null;
@@ -92,4 +91,14 @@ function fit(
 function drawdownOr0(rate: number, t: number, s: number, distance: number, time: number): number {
   const drawdown = theisDrawdown(rate, t, s, distance, time);
   return drawdown.ok ? drawdown.value : 0;
+}
+
+/** Slopes of the drawdown over ln T and over ln S: −s + Q e^-u / (4πT), and −Q e^-u / (4πT). */
+function slopes(rate: number, distance: number): (parameters: number[]) => (time: number) => number[] {
+  return ([logT = 0, logS = 0]) =>
+    (time) => {
+      const [t, s] = [Math.exp(logT), Math.exp(logS)];
+      const change = (rate / (4 * Math.PI * t)) * Math.exp((-(distance ** 2) * s) / (4 * t * time));
+      return [change - drawdownOr0(rate, t, s, distance, time), -change];
+    };
 }
