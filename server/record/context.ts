@@ -19,14 +19,16 @@ export interface RecordContext {
   readonly hole: readonly Layer<HoleWall>[];
   /** The fills in annuli, string by string in the order of the file; plugs are not among them. */
   readonly fills: readonly PlacedFill[];
+  readonly fillsOf: ReadonlyMap<PipeString, readonly PlacedFill[]>;
 }
 
 export function contextOf(log: WellLog, limits: Limits): RecordContext {
   const hole = holeWalls(log);
-  const fills = log.strings.flatMap((string) =>
-    string.fills
-      .filter((fill) => fill.kind !== 'plug')
-      .map((fill) => ({ fill, string, place: placeOfFill(fill, string, log.strings, hole) })),
-  );
-  return { log, limits, hole, fills };
+  const fillsOf = new Map(log.strings.map((string) => [string, placedAround(string, log, hole)]));
+  return { log, limits, hole, fills: [...fillsOf.values()].flat(), fillsOf };
 }
+
+const placedAround = (string: PipeString, log: WellLog, hole: readonly Layer<HoleWall>[]): PlacedFill[] =>
+  string.fills
+    .filter((fill) => fill.kind !== 'plug')
+    .map((fill) => ({ fill, string, place: placeOfFill(fill, string, log.strings, hole) }));

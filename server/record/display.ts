@@ -9,6 +9,7 @@ export type Shown =
   | 'volume'
   | 'small-volume'
   | 'mass'
+  | 'mass-per-length'
   | 'small-mass'
   | 'velocity'
   | 'entrance-velocity'
@@ -45,6 +46,7 @@ const pairs: Readonly<Record<Shown, Pair>> = {
   volume: { si: 'm3', metric: 'm3', us: 'gal-us' },
   'small-volume': { si: 'm3', metric: 'L', us: 'fl oz' },
   mass: { si: 'kg', metric: 'kg', us: 'lb' },
+  'mass-per-length': { si: 'kg/m', metric: 'kg/m', us: 'lb/ft' },
   'small-mass': { si: 'kg', metric: 'g', us: 'oz' },
   velocity: { si: 'm/s', metric: 'm/min', us: 'ft/min' },
   'entrance-velocity': { si: 'm/s', metric: 'm/s', us: 'ft/s' },
@@ -68,6 +70,8 @@ const usGallonsAMinute = exact.usGallon / 60;
 /** Units of shown figures that no log is written in. */
 const ownUnits: Readonly<Record<string, ShownUnit>> = {
   'm/s': { factor: 1, label: 'm/s' },
+  'kg/m': { factor: 1, label: 'kg/m' },
+  'lb/ft': { factor: exact.pound / exact.foot, label: 'lb/ft' },
   'm/min': { factor: 1 / 60, label: 'm/min' },
   'ft/s': { factor: exact.foot, label: 'ft/s' },
   'ft/min': { factor: exact.foot / 60, label: 'ft/min' },
@@ -182,5 +186,5 @@ export function show(
 const systemOf = (id: string): string => {
   const system = unitById(id)?.system;
   if (system) return system === 'imperial' ? 'us' : system;
-  return /^(ft|gpm)/.test(id) ? 'us' : 'metric';
+  return /^(ft|gpm|lb)/.test(id) ? 'us' : 'metric';
 };

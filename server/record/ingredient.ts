@@ -134,3 +134,22 @@ export function ofLimit(name: string, limit: LimitInForce | undefined, otherwise
     unit: null,
   };
 }
+
+/** Several ingredients as one, worth `value` where none of them is missing. */
+export function together(parts: readonly Ingredient[], value: () => number): Ingredient {
+  const waitsFor = parts.flatMap((part) => part.waitsFor);
+  const unit = parts[0]?.unit ?? null;
+  const alike = parts.every((part) => part.unit === unit && part.decimals !== null);
+  return {
+    value: waitsFor.length > 0 ? null : value(),
+    inputs: parts.flatMap((part) => part.inputs),
+    waitsFor,
+    doubtful: parts.some((part) => part.doubtful),
+    significant: parts.reduce<number | null>((least, part) => lesser(least, part.significant), null),
+    decimals: alike ? parts.reduce((most, part) => Math.max(most, part.decimals ?? 0), 0) : null,
+    unit: alike ? unit : null,
+  };
+}
+
+const lesser = (first: number | null, second: number | null): number | null =>
+  first === null || second === null ? (first ?? second) : Math.min(first, second);

@@ -1,0 +1,26 @@
+import { topOfCasing } from '../model/casing-top.ts';
+import type { WellLog } from '../model/log.ts';
+import type { Limits } from '../packs/limits.ts';
+import { contextOf } from './context.ts';
+import { deepestOf } from './deepest.ts';
+import { families } from './figures/index.ts';
+import { fillRecordOf } from './fills/fill-record.ts';
+import type { Record } from './record.ts';
+import { gapsOf } from './strings/centralizers.ts';
+
+/** Computes every figure that a log allows. Lengths in m, everything else in the SI unit that each figure names. */
+export function computeRecord(log: WellLog, limits: Limits): Record {
+  const context = contextOf(log, limits);
+  const top = topOfCasing(log.strings, { moment: null, line: Number.POSITIVE_INFINITY });
+  return {
+    log,
+    figures: families.flatMap((family) => family(context)),
+    fills: context.fills.map((placed) => fillRecordOf(placed, context)),
+    centralizerGaps: log.strings.flatMap((string) => {
+      const gaps = gapsOf(string);
+      return gaps ? [{ string: string.number, gaps }] : [];
+    }),
+    topOfCasing: top === null ? null : -top,
+    depth: deepestOf(log),
+  };
+}

@@ -1,0 +1,89 @@
+import type { Formula } from '../../calculations/formula.ts';
+import { bentoniteSolids, about as ofSolids } from '../../calculations/grout/bentonite-slurry.ts';
+import { about as ofChips } from '../../calculations/grout/chip-fill.ts';
+import { about as ofMixVolume } from '../../calculations/grout/mix-volume.ts';
+import { about as ofRatio, waterCementRatio } from '../../calculations/grout/water-cement-ratio.ts';
+import { about as ofPackMass } from '../../calculations/screen/pack-mass.ts';
+import type { Fill } from '../../model/log.ts';
+import type { PlacedFill, RecordContext } from '../context.ts';
+import { figureOf, type Recipe } from '../figure.ts';
+import { densityFigure } from '../fills/fill-density.ts';
+import { bagIngredients, waterIngredient } from '../fills/fill-ingredients.ts';
+import { bagsMass, dryVolume, goesInDry, isMixed, mixedVolume, waterOf } from '../fills/mix.ts';
+import { type Ingredient, measured } from '../ingredient.ts';
+import type { Figure } from '../record.ts';
+import { fillName } from '../words.ts';
+import type { Family } from './family.ts';
+
+/** `casing.N.grout.M.bags-volume`, `.water-cement-ratio`, `.density`, `.solids`. */
+export const fillMixFigures: Family = (context) => context.fills.flatMap((placed) => figuresOf(placed, context));
+
+function figuresOf(placed: PlacedFill, context: RecordContext): Figure[] {
+  const { fill } = placed;
+  const figures: Figure[] = [];
+  if (fill.bags && (isMixed(fill) || goesInDry(fill))) figures.push(bagsFigure(placed, context));
+  if (fill.fillClass === 'cement') figures.push(ratioFigure(placed, context));
+  if (fill.fillClass === 'bentonite-slurry') figures.push(solidsFigure(placed, context));
+  const density = densityFigure(placed, context);
+  return density ? [...figures, density] : figures;
+}
+
+type Parts = Omit<Recipe, 'id' | 'title' | 'at'>;
+
+const figureOfMix = (
+  { fill, string }: PlacedFill,
+  { log }: RecordContext,
+  name: string,
+  title: string,
+  parts: Parts,
+): Figure => {
+  const id = `casing.${string.number}.${fill.kind}.${fill.number}.${name}`;
+  return figureOf({ ...parts, id, title: `${title}, ${fillName(fill, string)}`, at: fill }, log.units);
+};
+
+function bagsFigure(placed: PlacedFill, context: RecordContext): Figure {
+  const { fill } = placed;
+  const mass = bagsMass(fill) ?? Number.NaN;
+  const dry = goesInDry(fill);
+  const additive = fill.bentonite && fill.fillClass === 'cement' ? [bentoniteIngredient(fill)] : [];
+  return figureOfMix(placed, context, 'bags-volume', 'volume that the bags make', {
+    shown: 'volume',
+    formula: dry ? formulaOfDry(fill) : ofMixVolume,
+    ingredients: dry ? bagIngredients(fill) : [...bagIngredients(fill), waterIngredient(fill), ...additive],
+    compute: () => (dry ? dryVolume(fill, mass) : mixedVolume(fill, mass, waterOf(fill, mass) ?? Number.NaN)),
+    preferred: fill.volume?.unitWritten ? fill.volume.unit : null,
+  });
+}
+
+const bentoniteIngredient = (fill: Fill): Ingredient =>
+  measured('bentonite', fill.bentonite, '1', fill.line, 'the share of bentonite');
+
+const formulaOfDry = (fill: Fill): Formula =>
+  fill.fillClass === 'bentonite-dry' ? ofChips : { ...ofPackMass, text: `V = m / ρb, from ${ofPackMass.text}` };
+
+function ratioFigure(placed: PlacedFill, context: RecordContext): Figure {
+  const { fill } = placed;
+  const fromWater = fill.water?.value != null;
+  const ingredients = fromWater ? [waterIngredient(fill), ...bagIngredients(fill)] : [waterIngredient(fill)];
+  return figureOfMix(placed, context, 'water-cement-ratio', 'water to cement by mass', {
+    shown: 'ratio',
+    formula: fromWater ? ofRatio : { ...ofRatio, text: 'as written in the log', source: 'the log' },
+    ingredients,
+    compute: (water, count, each) => (fromWater ? waterCementRatio(water, count * each) : water),
+    ...(fromWater ? {} : { digits: writtenDigits(ingredients) }),
+  });
+}
+
+const writtenDigits = ([first]: readonly Ingredient[]) =>
+  ({ kind: 'decimals', count: Math.max(1, first?.decimals ?? 2) }) as const;
+
+function solidsFigure(placed: PlacedFill, context: RecordContext): Figure {
+  const { fill } = placed;
+  const fromWater = fill.water?.value != null;
+  return figureOfMix(placed, context, 'solids', 'solids of the slurry by mass', {
+    shown: 'share',
+    formula: fromWater ? ofSolids : { ...ofSolids, text: 'as written in the log', source: 'the log' },
+    ingredients: fromWater ? [waterIngredient(fill), ...bagIngredients(fill)] : [waterIngredient(fill)],
+    compute: (water, count, each) => (fromWater ? bentoniteSolids(count * each, water) : water),
+  });
+}

@@ -1,0 +1,21 @@
+import { casingFigures } from './casing.ts';
+import { drillingFigures } from './drilling.ts';
+import type { Family } from './family.ts';
+import { fillMixFigures } from './fill-mix.ts';
+import { fillPressureFigures } from './fill-pressure.ts';
+import { fillVolumeFigures } from './fill-volumes.ts';
+import { holeFigures } from './hole.ts';
+import { stringLoadFigures } from './string-loads.ts';
+import { waterFigures } from './water.ts';
+
+/** Every family of figures, in the order in which the record shows them. */
+export const families: readonly Family[] = [
+  holeFigures,
+  casingFigures,
+  stringLoadFigures,
+  fillVolumeFigures,
+  fillMixFigures,
+  fillPressureFigures,
+  drillingFigures,
+  waterFigures,
+];

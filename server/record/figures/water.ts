@@ -1,0 +1,136 @@
+import type { Formula } from '../../calculations/formula.ts';
+import { belowTop, elevationOf, about as ofLevels } from '../../calculations/water/levels.ts';
+import { topOfCasing } from '../../model/casing-top.ts';
+import type { FileUnits, WaterFound, WaterLevel, WellLog } from '../../model/log.ts';
+import { figureOf } from '../figure.ts';
+import { depthOf, type Ingredient, measured, together, worked } from '../ingredient.ts';
+import { bottomOf } from '../intervals.ts';
+import type { Figure } from '../record.ts';
+import { staticLevelOf } from '../water/static-level.ts';
+import { depthText } from '../words.ts';
+import type { Family } from './family.ts';
+
+const ofFound: Formula = {
+  name: 'water found',
+  text: 'the sum of what each depth adds, or the greatest total told, whichever is greater; never both added',
+  source: 'addition',
+  range: null,
+  caution: 'What was found while drilling is no tested yield.',
+};
+
+/** `water.found-rate`, `.static-level`, `.static-level-toc`, `.static-level-elevation`. */
+export const waterFigures: Family = ({ log }) => {
+  const { found } = log.water;
+  const figures = found.length > 0 ? [foundFigure(found, log.units)] : [];
+  const level = staticLevelOf(log);
+  return level ? [...figures, ...levelFigures(level, log)] : figures;
+};
+
+function foundFigure(found: readonly WaterFound[], units: FileUnits): Figure {
+  const told = deepestTotal(found);
+  const counted = found.filter((each) => each.rate !== null || !isWithin(each, told));
+  const rates = counted.map((each) => rateIngredient(each, units));
+  return figureOf(
+    {
+      id: 'water.found-rate',
+      title: 'water found',
+      shown: 'rate',
+      formula: ofFound,
+      ingredients: [together(rates, () => greaterOf(counted))],
+      compute: (rate) => rate,
+      digits: 'sum',
+      at: found[0] ?? null,
+      preferred: commonUnit(found),
+    },
+    units,
+  );
+}
+
+/** The sum of what was added, or the greatest total, m3/s. */
+function greaterOf(found: readonly WaterFound[]): number {
+  let sum = 0;
+  let total = 0;
+  for (const { rate, rateMeans } of found) {
+    if (rateMeans === 'adds') sum += rate?.value ?? 0;
+    else total = Math.max(total, rate?.value ?? 0);
+  }
+  return Math.max(sum, total);
+}
+
+const depthOfFound = (found: WaterFound): number | null => found.depth?.value ?? bottomOf(found.interval);
+
+/** The deepest depth for which a total is told, m; null where there is none. */
+function deepestTotal(found: readonly WaterFound[]): number | null {
+  let deepest: number | null = null;
+  for (const each of found) {
+    const depth = depthOfFound(each);
+    if (each.rateMeans !== 'total' || each.rate?.value == null || depth === null) continue;
+    deepest = deepest === null ? depth : Math.max(deepest, depth);
+  }
+  return deepest;
+}
+
+/** Water without a rate of its own, above a depth for which a total is told, is part of that total. */
+function isWithin(found: WaterFound, told: number | null): boolean {
+  const depth = depthOfFound(found);
+  return depth !== null && told !== null && depth <= told;
+}
+
+function rateIngredient(found: WaterFound, units: FileUnits): Ingredient {
+  const depth = depthOfFound(found);
+  const where = depth === null ? `line ${found.line + 1}` : depthText(depth, units);
+  const name = found.rateMeans === 'total' ? `total down to ${where}` : `found at ${where}`;
+  return measured(name, found.rate, 'm3/s', found.line, `the rate of the water found at ${where}`);
+}
+
+/** The one unit in which all rates were written. */
+function commonUnit(found: readonly WaterFound[]): string | null {
+  const units = new Set(found.flatMap((each) => (each.rate?.unitWritten ? [each.rate.unit] : [])));
+  const [only] = units;
+  return units.size === 1 && only ? only : null;
+}
+
+function levelFigures(level: WaterLevel, log: WellLog): Figure[] {
+  const bgs = depthOf('level', level.level, level.line, 'the static level');
+  return [
+    levelFigure('', 'static level below ground', level, log, [bgs], (depth) => depth),
+    levelFigure('-toc', 'static level below the top of the casing', level, log, [bgs, stickUp(level, log)], belowTop),
+    levelFigure('-elevation', 'elevation of the static level', level, log, [groundOf(level, log), bgs], elevationOf),
+  ];
+}
+
+const levelFigure = (
+  suffix: string,
+  title: string,
+  level: WaterLevel,
+  { units }: WellLog,
+  ingredients: readonly Ingredient[],
+  compute: (...values: number[]) => number,
+): Figure =>
+  figureOf(
+    {
+      id: `water.static-level${suffix}`,
+      title,
+      shown: 'length',
+      formula: ofLevels,
+      ingredients,
+      compute,
+      digits: 'sum',
+      at: level,
+      ...(suffix === '' ? { caution: null } : {}),
+    },
+    units,
+  );
+
+/** Height of the top of the innermost string above ground on the day of the level. */
+function stickUp(level: WaterLevel, log: WellLog): Ingredient {
+  const top = topOfCasing(log.strings, { moment: level.date, line: level.line });
+  const string = log.strings.find((each) => each.interval.top?.value === top && top !== null);
+  const facts = { waitsFor: ['the height of the top of the casing on that day'], line: string?.line ?? null };
+  const height = worked('top of casing above ground', top === null ? null : -top, 'length', log.units, facts);
+  const written = string?.interval.top;
+  return { ...height, decimals: written?.decimals ?? null, unit: written?.unit ?? null };
+}
+
+const groundOf = (level: WaterLevel, log: WellLog): Ingredient =>
+  measured('ground', log.ground?.elevation ?? null, 'm', log.ground?.line ?? level.line, 'the elevation of the ground');

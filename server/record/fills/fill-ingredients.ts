@@ -1,0 +1,136 @@
+import type { Fill } from '../../model/log.ts';
+import type { PlacedFill, RecordContext } from '../context.ts';
+import { show } from '../display.ts';
+import { significant } from '../format-number.ts';
+import { within } from '../geometry/layers.ts';
+import { type Ingredient, measured } from '../ingredient.ts';
+import { inDoubt, intervalInDoubt } from '../intervals.ts';
+import type { AnnulusPiece, FigureInput } from '../record.ts';
+import { stretchText } from '../words.ts';
+import { annulusOf, annulusWaitsFor, netOf } from './fill-record.ts';
+import { holeBelowFoot, type Part, plugInside, returned, toppedUp } from './net-volume.ts';
+
+/** Count of the bags, and the mass of one. */
+export function bagIngredients(fill: Fill): Ingredient[] {
+  const { line, bags } = fill;
+  return [
+    measured('bags', bags?.count ?? null, '1', line, 'the number of bags'),
+    measured('mass of a bag', bags?.massEach ?? null, 'kg', line, 'the mass of a bag'),
+  ];
+}
+
+/** What tells the water of a mix: its volume, else the ratio to the cement, or the solids of a slurry. */
+export function waterIngredient(fill: Fill): Ingredient {
+  const { line } = fill;
+  if (fill.water?.value != null) return measured('mixing water', fill.water, 'm3', line, 'the mixing water');
+  if (fill.fillClass === 'bentonite-slurry') {
+    return measured('solids', fill.solids, '1', line, 'the mixing water or the solids of the slurry');
+  }
+  const ratio = fill.waterCement;
+  return measured('water to cement', ratio, '1', line, 'the mixing water or the water-cement ratio');
+}
+
+const mostPiecesShown = 12;
+
+/** The bare annulus of a fill, m3, with the diameters and depths of its pieces. */
+export function annulusIngredient(placed: PlacedFill, context: RecordContext): Ingredient {
+  const { fill, string, place } = placed;
+  const value = annulusOf(placed);
+  const waitsFor = annulusWaitsFor(placed, context);
+  const { size } = string;
+  return {
+    value,
+    inputs: place.pieces.slice(0, mostPiecesShown).flatMap((piece) => pieceInputs(piece, placed, context)),
+    waitsFor: value === null && waitsFor.length === 0 ? ['an annulus in the ground'] : waitsFor,
+    doubtful: place.doubtful || intervalInDoubt(fill.interval) || inDoubt(size.outside) || inDoubt(size.nominal),
+    significant: digitsShown,
+    decimals: null,
+    unit: null,
+  };
+}
+
+const digitsShown = 3;
+
+function pieceInputs(piece: AnnulusPiece, { fill, string }: PlacedFill, { log, hole }: RecordContext): FigureInput[] {
+  const { units } = log;
+  const where = stretchText(piece, units);
+  const diameter = (name: string, value: number, line: number | null): FigureInput => ({
+    name: `${name}, ${where}`,
+    value,
+    unit: 'm',
+    text: show(value, 'diameter', units, significant(4)).text,
+    line,
+  });
+  const bounds = piece.bounds === 'hole' ? 'hole' : `inside of string ${piece.bounds}`;
+  const length = piece.bottom - piece.top;
+  return [
+    diameter(bounds, piece.outer, lineOfWall(piece, log.strings, hole)),
+    diameter('string', piece.inner, string.line),
+    {
+      name: `length, ${where}`,
+      value: length,
+      unit: 'm',
+      text: show(length, 'length', units, significant(4)).text,
+      line: fill.line,
+    },
+  ];
+}
+
+function lineOfWall(
+  piece: AnnulusPiece,
+  strings: RecordContext['log']['strings'],
+  hole: RecordContext['hole'],
+): number | null {
+  if (piece.bounds !== 'hole') return strings[Number(piece.bounds) - 1]?.line ?? null;
+  return within(hole, piece)[0]?.of.line ?? null;
+}
+
+/** The volume that the log says was placed, m3. */
+export const placedIngredient = (fill: Fill): Ingredient =>
+  measured('placed volume', fill.volume, 'm3', fill.line, 'the volume placed');
+
+const ofPart = (name: string, part: Part, { fill }: PlacedFill, context: RecordContext): Ingredient => ({
+  value: part.value,
+  inputs: [
+    {
+      name,
+      value: part.value,
+      unit: 'm3',
+      text: part.value === null ? '?' : show(part.value, 'volume', context.log.units, significant(3)).text,
+      line: fill.line,
+    },
+  ],
+  waitsFor: part.waitsFor,
+  doubtful: false,
+  significant: null,
+  decimals: null,
+  unit: null,
+});
+
+/** Top-up, plug inside, hole below the foot, returns: each that the log tells of, m3. */
+export function netParts(placed: PlacedFill, context: RecordContext): Ingredient[] {
+  const { fill, string, place } = placed;
+  const parts: [string, Part][] = [
+    ['top-up', toppedUp(fill)],
+    ['plug left inside', plugInside(fill, string)],
+    ['hole below the foot', holeBelowFoot(fill, string, place, context.hole)],
+    ['returned at surface', returned(fill)],
+  ];
+  return parts.filter(([, part]) => part.value !== 0).map(([name, part]) => ofPart(name, part, placed, context));
+}
+
+/** What stands in the annulus of what was placed, m3. */
+export function netIngredient(placed: PlacedFill, context: RecordContext): Ingredient {
+  const parts = [placedIngredient(placed.fill), ...netParts(placed, context)];
+  const value = netOf(placed, context);
+  const waitsFor = parts.flatMap((part) => part.waitsFor);
+  return {
+    value,
+    inputs: parts.flatMap((part) => part.inputs),
+    waitsFor: value === null && waitsFor.length === 0 ? ['parts that are not more than what was placed'] : waitsFor,
+    doubtful: parts.some((part) => part.doubtful),
+    significant: digitsShown,
+    decimals: null,
+    unit: null,
+  };
+}
