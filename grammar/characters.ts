@@ -11,7 +11,9 @@ const replacements: Readonly<Record<string, string>> = {
   ' ': '\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u200b\u202f\u205f\u3000\ufeff',
 };
 
-const plain = new Map(Object.entries(replacements).flatMap(([to, from]) => [...from].map((each) => [each, to] as const)));
+const plain = new Map(
+  Object.entries(replacements).flatMap(([to, from]) => [...from].map((each) => [each, to] as const)),
+);
 
 const asciiOnly = /^[\t\x20-\x7e]*$/;
 

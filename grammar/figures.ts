@@ -49,7 +49,12 @@ function feetInchesOf(image: string): FigureValue {
   const [feet = '0', rest = ''] = image.split("'");
   const inches = rest.replace(/["']+$/, '');
   const decimals = inches === '' ? decimalsOf(feet) : 2;
-  return { number: Number(feet) + (inches === '' ? 0 : inchesOf(inches) / 12), decimals, form: 'feet-inches', unit: foot };
+  return {
+    number: Number(feet) + (inches === '' ? 0 : inchesOf(inches) / 12),
+    decimals,
+    form: 'feet-inches',
+    unit: foot,
+  };
 }
 
 function elapsedOf(image: string): FigureValue {
@@ -79,7 +84,8 @@ export function commaReadings(image: string): string[] {
   const parts = image.split(',');
   const readings: string[] = [];
   const [whole = '', part = ''] = parts;
-  const grouped = parts.length > 1 && /^\d{1,3}$/.test(whole) && parts.slice(1).every((each) => /^\d{3}(\.\d+)?$/.test(each));
+  const grouped =
+    parts.length > 1 && /^\d{1,3}$/.test(whole) && parts.slice(1).every((each) => /^\d{3}(\.\d+)?$/.test(each));
   if (grouped) readings.push(parts.join(''));
   if (parts.length === 2 && /^\d+$/.test(whole) && /^\d+$/.test(part)) readings.push(`${whole}.${part}`);
   readings.push(parts.join(', '));

@@ -13,12 +13,23 @@ const isBare = (value: Quantity): boolean => value.unit === null;
 const rangeOf = (interval: Interval): Quantity | null =>
   interval.from === null
     ? null
-    : { ...interval.from, high: interval.to.number, end: interval.end, doubtful: interval.from.doubtful || interval.to.doubtful };
+    : {
+        ...interval.from,
+        high: interval.to.number,
+        end: interval.end,
+        doubtful: interval.from.doubtful || interval.to.doubtful,
+      };
 
 /** A unit on either side of `x` serves both sides. */
 function withSharedUnit(product: Product): Product {
   const [a, b] = product.factors;
-  return { ...product, factors: [{ ...a, unit: a.unit ?? b.unit }, { ...b, unit: b.unit ?? a.unit }] };
+  return {
+    ...product,
+    factors: [
+      { ...a, unit: a.unit ?? b.unit },
+      { ...b, unit: b.unit ?? a.unit },
+    ],
+  };
 }
 
 const dimensionOf = (value: Quantity): string | null => value.unit?.dimension ?? null;
@@ -50,7 +61,8 @@ const asElapsed = (value: Candidate): Value | null => {
 };
 
 const asSize = (value: Candidate): Value | null => {
-  if (value.kind === 'product') return value.counted === null && value.factors.every(isLengthLike) ? withSharedUnit(value) : null;
+  if (value.kind === 'product')
+    return value.counted === null && value.factors.every(isLengthLike) ? withSharedUnit(value) : null;
   return value.kind === 'quantity' && isLengthLike(value) && !value.plus ? value : null;
 };
 

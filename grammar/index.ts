@@ -36,7 +36,12 @@ export const parseText = (text: string): Tree => parseLines(splitLines(text));
  */
 export function reparse(tree: Tree, first: number, removed: number, inserted: readonly string[]): Tree {
   const old = contexts.get(tree);
-  if (!old) return parseLines([...tree.lines.slice(0, first).map((l) => l.text), ...inserted, ...tree.lines.slice(first + removed).map((l) => l.text)]);
+  if (!old)
+    return parseLines([
+      ...tree.lines.slice(0, first).map((l) => l.text),
+      ...inserted,
+      ...tree.lines.slice(first + removed).map((l) => l.text),
+    ]);
   let context = first > 0 ? (old[first - 1] ?? startOfFile) : startOfFile;
   const lines: Line[] = [];
   const below: Context[] = [];

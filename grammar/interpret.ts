@@ -1,14 +1,14 @@
 import { type Atom, problem, type Word } from './atoms.ts';
+import { descriptionProblems } from './describe.ts';
+import { fits, isLengthLike, isMilitaryTime } from './fits.ts';
 import type { RawLine } from './raw-line.ts';
 import type { Columns } from './span.ts';
 import type { Row, Slot } from './table.ts';
 import { readDescription, writeDescription } from './terms/description.ts';
-import type { Piece } from './terms/pieces.ts';
 import { matchAt, nearest, normalise } from './terms/index.ts';
+import type { Piece } from './terms/pieces.ts';
 import type { ListId, Term } from './terms/term.ts';
 import type { Interval, Item, Problem, Product, Quantity, Value } from './tree.ts';
-import { fits, isLengthLike, isMilitaryTime } from './fits.ts';
-import { descriptionProblems } from './describe.ts';
 
 /** What a line says, by the row of the table that reads it. */
 export interface Interpreted {
@@ -73,7 +73,10 @@ function labelsOf(row: Row): Map<string, LabelEntry[]> {
     for (const label of slot.labels) {
       const words = normalise(label).split(' ');
       const first = words[0] ?? '';
-      index.set(first, [...(index.get(first) ?? []), { words, slot }].sort((a, b) => b.words.length - a.words.length));
+      index.set(
+        first,
+        [...(index.get(first) ?? []), { words, slot }].sort((a, b) => b.words.length - a.words.length),
+      );
     }
   labelIndexes.set(row, index);
   return index;
@@ -85,7 +88,9 @@ const termLists = new WeakMap<Row, readonly ListId[]>();
 export function listsOf(row: Row): readonly ListId[] {
   const known = termLists.get(row);
   if (known) return known;
-  const lists = [...new Set(row.slots.flatMap((slot) => slot.accepts.flatMap((a) => (a.kind === 'terms' ? a.lists : []))))];
+  const lists = [
+    ...new Set(row.slots.flatMap((slot) => slot.accepts.flatMap((a) => (a.kind === 'terms' ? a.lists : [])))),
+  ];
   termLists.set(row, lists);
   return lists;
 }
@@ -93,7 +98,8 @@ export function listsOf(row: Row): readonly ListId[] {
 const hasList = (slot: Slot, list: ListId): boolean =>
   slot.accepts.some((each) => each.kind === 'terms' && each.lists.includes(list));
 
-const accepts = (slot: Slot, kind: Slot['accepts'][number]['kind']): boolean => slot.accepts.some((each) => each.kind === kind);
+const accepts = (slot: Slot, kind: Slot['accepts'][number]['kind']): boolean =>
+  slot.accepts.some((each) => each.kind === kind);
 
 /** A run of words, with glued hyphens between them as blanks. */
 interface WordRun {
@@ -137,7 +143,8 @@ class LineReader {
       return;
     }
     if (first.kind === 'interval') {
-      if (depths === 'depth') this.problems.push(problem('unexpected-depth', first, this.written(first), [], { wanted: 'depth' }));
+      if (depths === 'depth')
+        this.problems.push(problem('unexpected-depth', first, this.written(first), [], { wanted: 'depth' }));
       this.takeDepths(first, 1);
       return;
     }
@@ -158,12 +165,18 @@ class LineReader {
     }
     if (!pairs || !enough) {
       const meant = [`- ${this.written(first)}`];
-      this.problems.push(problem('missing-depth', first, this.written(first), this.row.where === 'depth-line' ? meant : [], { wanted: 'interval' }));
+      this.problems.push(
+        problem('missing-depth', first, this.written(first), this.row.where === 'depth-line' ? meant : [], {
+          wanted: 'interval',
+        }),
+      );
       this.takeDepths(first, 1);
       return;
     }
     const at = between(first, second);
-    this.problems.push(problem('interval-without-dash', at, this.written(at), [`${this.written(first)} - ${this.written(second)}`]));
+    this.problems.push(
+      problem('interval-without-dash', at, this.written(at), [`${this.written(first)} - ${this.written(second)}`]),
+    );
     const from = first.unit === null ? { ...first, unit: second.unit } : first;
     this.takeDepths({ kind: 'interval', from, to: second, dash: { start: first.end, end: first.end }, ...at }, 2);
   }
@@ -188,9 +201,14 @@ class LineReader {
   private missingDepth(): void {
     if (this.atoms.some((each) => each.kind === 'bad')) return;
     const interval = this.atoms.find((each) => each.kind === 'interval');
-    const at = interval ?? this.raw.first ?? { start: 0, end: this.raw.plain.trimEnd().length };
+    const at = interval ?? this.raw.first ?? this.whole();
     const wanted = this.row.depths === 'interval' ? 'interval' : 'depth';
     this.problems.push(problem('missing-depth', at, this.written(at), [], { wanted }));
+  }
+
+  private whole(): Columns {
+    const [first, last] = [this.raw.atoms[0], this.raw.atoms[this.raw.atoms.length - 1]];
+    return { start: first?.start ?? 0, end: last?.end ?? 0 };
   }
 
   private readOne(): void {
@@ -226,12 +244,17 @@ class LineReader {
       this.at = (run.atoms[match.length - 1] ?? this.at) + 1;
       return;
     }
-    const text = this.row.slots.find((slot) => accepts(slot, 'text') && slot.labelled === 'never' && !this.filled.has(slot.slot));
+    const text = this.row.slots.find(
+      (slot) => accepts(slot, 'text') && slot.labelled === 'never' && !this.filled.has(slot.slot),
+    );
     if (text) {
       this.readText(text, null);
       return;
     }
-    if (label) this.problems.push(problem('missing-value', label, label.written, [], { slot: label.slot.slot, doc: label.slot.doc }));
+    if (label)
+      this.problems.push(
+        problem('missing-value', label, label.written, [], { slot: label.slot.slot, doc: label.slot.doc }),
+      );
     else this.unknownWord(atom);
     this.at += label?.length ?? 1;
   }
@@ -263,7 +286,14 @@ class LineReader {
 
   private isHyphen(k: number): boolean {
     const [before, dash, after] = [this.atoms[k - 1], this.atoms[k], this.atoms[k + 1]];
-    return dash?.kind === 'mark' && dash.mark === 'dash' && isWord(before) && isWord(after) && before.end === dash.start && dash.end === after.start;
+    return (
+      dash?.kind === 'mark' &&
+      dash.mark === 'dash' &&
+      isWord(before) &&
+      isWord(after) &&
+      before.end === dash.start &&
+      dash.end === after.start
+    );
   }
 
   private labelAt(): Label | null {
@@ -391,7 +421,9 @@ class LineReader {
     const following = this.atoms[this.at + 1];
     if (!isWord(following) || !isValue(atom)) return false;
     const word = normalise(following.text);
-    const slot = this.row.slots.find((each) => each.labelAfter && each.labels.includes(word) && !this.filled.has(each.slot));
+    const slot = this.row.slots.find(
+      (each) => each.labelAfter && each.labels.includes(word) && !this.filled.has(each.slot),
+    );
     const value = slot ? fits(slot, atom) : null;
     if (!slot || !value) return false;
     const label = { slot, length: 1, term: null, written: following.text, start: following.start, end: following.end };
@@ -438,7 +470,14 @@ class LineReader {
     if (atom.kind === 'moment' && this.row.id === 'test.line') {
       const [hours = '', minutes = ''] = written.split(':');
       this.filled.set('elapsed', atom);
-      this.problems.push(problem('elapsed-time-form', atom, written, [`${hours}h${minutes}`, `0${written}`, `${hours} min ${minutes} s`].slice(0, 2)));
+      this.problems.push(
+        problem(
+          'elapsed-time-form',
+          atom,
+          written,
+          [`${hours}h${minutes}`, `0${written}`, `${hours} min ${minutes} s`].slice(0, 2),
+        ),
+      );
       return;
     }
     const filled = this.row.slots.find((slot) => this.filled.has(slot.slot) && isValue(atom) && fits(slot, atom));
@@ -449,12 +488,17 @@ class LineReader {
     const labelled = this.row.slots.filter((slot) => slot.labelled === 'must' && isValue(atom) && fits(slot, atom));
     if (labelled.length > 0) {
       const meant = labelled.flatMap((slot) => slot.labels.slice(0, 1)).map((label) => `${label} ${written}`);
-      this.problems.push(problem('missing-label', atom, written, meant, { labels: labelled.flatMap((s) => s.labels.slice(0, 1)).join(', ') }));
+      this.problems.push(
+        problem('missing-label', atom, written, meant, {
+          labels: labelled.flatMap((s) => s.labels.slice(0, 1)).join(', '),
+        }),
+      );
       return;
     }
     const measured = atom.kind === 'quantity' || atom.kind === 'product' || atom.kind === 'interval';
     const unit = atom.kind === 'quantity' ? atom.unit : null;
-    if (measured && unit) this.problems.push(problem('wrong-kind', atom, written, [], { dimension: unit.dimension, unit: unit.id }));
+    if (measured && unit)
+      this.problems.push(problem('wrong-kind', atom, written, [], { dimension: unit.dimension, unit: unit.id }));
     else this.problems.push(problem('no-place', atom, written));
   }
 
@@ -487,7 +531,8 @@ const pieceKind = (atom: Atom): Piece['kind'] | null => {
   return atom.mark === 'other' || atom.mark === 'at' ? null : atom.mark;
 };
 
-const isClassSymbol = (text: string): boolean => /^[A-Z]{2}(-[A-Z]{2})?$/.test(text) && matchAt([text], 0, ['class-symbol']) !== null;
+const isClassSymbol = (text: string): boolean =>
+  /^[A-Z]{2}(-[A-Z]{2})?$/.test(text) && matchAt([text], 0, ['class-symbol']) !== null;
 
 /** The words of a description as pieces; a class symbol counts in capitals on a line that also has small letters. */
 function piecesOf(raw: RawLine, atoms: readonly Atom[]): Piece[] {
@@ -543,7 +588,12 @@ function interpretStrata(row: Row, raw: RawLine, atoms: Atom[]): Interpreted {
   if (!first || !last) return interpreted;
   const description = readDescription(pieces);
   const at = between(first, last);
-  const value: Written | Value = { kind: 'description', description, long: writeDescription(description), ...at };
+  const value: Written | Value = {
+    kind: 'description',
+    description,
+    long: writeDescription(description, pieces),
+    ...at,
+  };
   const item: Item = { slot: 'description', label: null, value, ...at };
   return {
     depths: interpreted.depths,
@@ -564,7 +614,12 @@ function splitGlued(atoms: readonly Atom[]): Atom[] {
     const middle = atom.start + label.length;
     return [
       { kind: 'word', text: label, start: atom.start, end: middle },
-      { ...emptyQuantity({ start: middle, end: atom.end }), number: Number(figure), figure, decimals: figure.split('.')[1]?.length ?? 0 },
+      {
+        ...emptyQuantity({ start: middle, end: atom.end }),
+        number: Number(figure),
+        figure,
+        decimals: figure.split('.')[1]?.length ?? 0,
+      },
     ];
   });
 }

@@ -28,8 +28,8 @@ import {
   To,
   tokens,
   UnitWord,
-  With,
   WaterCement,
+  With,
   Word,
 } from './tokens.ts';
 import type { Interval, Moment, Period, Product, Quantity } from './tree.ts';
@@ -125,8 +125,14 @@ function moment(date: IToken | null, time: IToken | null, approximate: boolean, 
   const day = date ? paddedDate(date.image) : null;
   const hour = time ? paddedTime(time.image) : null;
   if (day !== null && (!isDate(day) || day !== date?.image.replace(/t$/i, '')))
-    return { kind: 'bad', start, end, problem: problem('bad-date', { start, end }, written, isDate(day) ? [[day, hour].filter(Boolean).join(' ')] : []) };
-  if (hour !== null && !isTime(hour)) return { kind: 'bad', start, end, problem: problem('bad-time', { start, end }, written) };
+    return {
+      kind: 'bad',
+      start,
+      end,
+      problem: problem('bad-date', { start, end }, written, isDate(day) ? [[day, hour].filter(Boolean).join(' ')] : []),
+    };
+  if (hour !== null && !isTime(hour))
+    return { kind: 'bad', start, end, problem: problem('bad-time', { start, end }, written) };
   return { kind: 'moment', date: day, time: hour, approximate, doubtful: doubt !== null, start, end };
 }
 
@@ -134,7 +140,10 @@ function looseAtom(token: IToken): Atom {
   const at = { start: token.startOffset, end: endOf(token) };
   const { image } = token;
   const mark = (name: Mark['mark']): Mark => ({ kind: 'mark', mark: name, text: image, ...at });
-  const bad = (code: 'decimal-comma' | 'two-points' | 'bad-date' | 'stray-mark' | 'unreadable', meant: string[]): Bad => ({
+  const bad = (
+    code: 'decimal-comma' | 'two-points' | 'bad-date' | 'stray-mark' | 'unreadable',
+    meant: string[],
+  ): Bad => ({
     kind: 'bad',
     problem: problem(code, at, image, meant),
     ...at,
@@ -192,16 +201,17 @@ class LineParser extends EmbeddedActionsParser {
     let k = at;
     while (tokenMatcher(this.LA(k), Tilde) || tokenMatcher(this.LA(k), Bound) || tokenMatcher(this.LA(k), Plus)) k++;
     const token = this.LA(k);
-    return tokenMatcher(token, Figure) || (tokenMatcher(token, Doubt) && this.doubtIsValue(k)) || (k === at && tokenMatcher(token, Bottom) && at > 1);
+    return (
+      tokenMatcher(token, Figure) ||
+      (tokenMatcher(token, Doubt) && this.doubtIsValue(k)) ||
+      (k === at && tokenMatcher(token, Bottom) && at > 1)
+    );
   }
 
   private doubtIsValue(k: number): boolean {
     const next = this.LA(k + 1);
     return (
-      tokenMatcher(next, UnitWord) ||
-      this.isDash(k + 1) ||
-      tokenMatcher(next, Times) ||
-      (k > 1 && this.isDash(k - 1))
+      tokenMatcher(next, UnitWord) || this.isDash(k + 1) || tokenMatcher(next, Times) || (k > 1 && this.isDash(k - 1))
     );
   }
 
@@ -222,16 +232,21 @@ class LineParser extends EmbeddedActionsParser {
     return atoms;
   });
 
-  private readonly atom = this.RULE('atom', (): Atom =>
-    this.OR({
-      DEF: [
-        { GATE: () => this.isDash(1) && this.leads && this.startsValue(2), ALT: () => this.SUBRULE(this.openInterval) },
-        { GATE: () => this.startsMoment(1), ALT: () => this.SUBRULE(this.momentOrPeriod) },
-        { GATE: () => this.startsValue(1), ALT: () => this.SUBRULE(this.measured) },
-        { ALT: () => this.SUBRULE(this.loose) },
-      ],
-      IGNORE_AMBIGUITIES: true,
-    }),
+  private readonly atom = this.RULE(
+    'atom',
+    (): Atom =>
+      this.OR({
+        DEF: [
+          {
+            GATE: () => this.isDash(1) && this.leads && this.startsValue(2),
+            ALT: () => this.SUBRULE(this.openInterval),
+          },
+          { GATE: () => this.startsMoment(1), ALT: () => this.SUBRULE(this.momentOrPeriod) },
+          { GATE: () => this.startsValue(1), ALT: () => this.SUBRULE(this.measured) },
+          { ALT: () => this.SUBRULE(this.loose) },
+        ],
+        IGNORE_AMBIGUITIES: true,
+      }),
   );
 
   /** True until a value has been read: only a line's first depth may begin with a dash. */
@@ -311,7 +326,14 @@ class LineParser extends EmbeddedActionsParser {
 
   private readonly quantity = this.RULE('quantity', (): Quantity => {
     const first = this.LA(1);
-    const marks: Marks = { start: first.startOffset, end: 0, approximate: false, doubtful: false, bound: null, plus: false };
+    const marks: Marks = {
+      start: first.startOffset,
+      end: 0,
+      approximate: false,
+      doubtful: false,
+      bound: null,
+      plus: false,
+    };
     this.MANY(() =>
       this.OR([
         {
@@ -355,7 +377,10 @@ class LineParser extends EmbeddedActionsParser {
         { GATE: () => this.gluedTo(1), ALT: () => this.CONSUME(InchMark) },
       ]);
       marks.end = endOf(unit);
-      this.OPTION4({ GATE: () => this.gluedTo(1), DEF: () => (marks.end = this.takeDoubt(this.CONSUME3(Doubt), marks)) });
+      this.OPTION4({
+        GATE: () => this.gluedTo(1),
+        DEF: () => (marks.end = this.takeDoubt(this.CONSUME3(Doubt), marks)),
+      });
     });
     return this.ACTION(() => quantity(marks, figure, unit));
   });
@@ -462,7 +487,9 @@ export function parseAtoms(input: IToken[]): Atom[] {
 }
 
 function tooLong(atom: Atom, input: readonly IToken[]): Atom {
-  const long = input.find((t) => t.startOffset >= atom.start && endOf(t) <= atom.end && tokenMatcher(t, Figure) && isTooLong(t));
+  const long = input.find(
+    (t) => t.startOffset >= atom.start && endOf(t) <= atom.end && tokenMatcher(t, Figure) && isTooLong(t),
+  );
   if (!long) return atom;
   const at = { start: long.startOffset, end: endOf(long) };
   return { kind: 'bad', ...at, problem: problem('unreadable', at, long.image) };

@@ -1,7 +1,7 @@
+import { problem } from './atoms.ts';
 import type { Columns } from './span.ts';
 import { matchAt } from './terms/index.ts';
 import type { Item, Problem, Quantity } from './tree.ts';
-import { problem } from './atoms.ts';
 import { unitById } from './units.ts';
 
 interface Piece extends Columns {
@@ -141,14 +141,20 @@ export function readPlace(plain: string, start: number, end: number): { items: I
       const piece = all[i];
       if (!piece) break;
       if (piece.text === '?') {
-        items.push({ slot, label: null, start: piece.start, end: piece.end, value: { kind: 'unknown', start: piece.start, end: piece.end } });
+        items.push({
+          slot,
+          label: null,
+          start: piece.start,
+          end: piece.end,
+          value: { kind: 'unknown', start: piece.start, end: piece.end },
+        });
         i++;
         continue;
       }
       const letter = /^[NSEW]$/i.test(all[i + 1]?.text ?? '') ? all[i + 1] : undefined;
       const angle = angleOf(piece.text + (letter?.text ?? ''));
       const at = { start: piece.start, end: letter?.end ?? piece.end };
-      push(angle ? angleItem(slot, angle, at, plain.slice(at.start, at.end)) : null, piece);
+      push(angle ? angleItem(slot, angle, at, piece.text.replace(/^[+-]|[NSEW]$/gi, '')) : null, piece);
       i += letter ? 2 : 1;
     }
   }
@@ -170,11 +176,20 @@ export function readPlace(plain: string, start: number, end: number): { items: I
       i += unit ? 2 : 1;
       continue;
     }
-    const match = matchAt(all.slice(i, i + 3).map((each) => each.text.toLowerCase()), 0, ['geodetic-datum']);
+    const match = matchAt(
+      all.slice(i, i + 3).map((each) => each.text.toLowerCase()),
+      0,
+      ['geodetic-datum'],
+    );
     const last = match ? all[i + match.length - 1] : undefined;
     if (match && last) {
       const at = { start: piece.start, end: last.end };
-      items.push({ slot: 'datum', label: null, ...at, value: { kind: 'term', list: match.sense.list, term: match.sense.term, ...at } });
+      items.push({
+        slot: 'datum',
+        label: null,
+        ...at,
+        value: { kind: 'term', list: match.sense.list, term: match.sense.term, ...at },
+      });
       i += match.length;
       continue;
     }

@@ -79,7 +79,9 @@ const tooLong = (text: string): RawLine => ({
   remark: null,
   comment: null,
   allow: null,
-  problems: [problem('line-too-long', { start: 0, end: longestLine }, text.slice(0, 40), [], { length: String(text.length) })],
+  problems: [
+    problem('line-too-long', { start: 0, end: longestLine }, text.slice(0, 40), [], { length: String(text.length) }),
+  ],
 });
 
 /** Reads one line, without a thought for where it stands. */
@@ -104,9 +106,18 @@ export function readRawLine(text: string): RawLine {
     remark = trimmed(text, before.startOffset + 1, before.startOffset + before.image.length);
     tokens.pop();
   }
-  const quoted = tokens.find((each) => each.tokenType === Quoted && (each.image.length < 2 || !each.image.endsWith('"')));
+  const quoted = tokens.find(
+    (each) => each.tokenType === Quoted && (each.image.length < 2 || !each.image.endsWith('"')),
+  );
   if (quoted)
-    problems.push(problem('unclosed-quote', { start: quoted.startOffset, end: quoted.startOffset + quoted.image.length }, quoted.image, [`${quoted.image.trimEnd()}"`]));
+    problems.push(
+      problem(
+        'unclosed-quote',
+        { start: quoted.startOffset, end: quoted.startOffset + quoted.image.length },
+        quoted.image,
+        [`${quoted.image.trimEnd()}"`],
+      ),
+    );
   const atoms = parseAtoms(tokens);
   const first = atoms[0]?.kind === 'word' ? atoms[0] : null;
   return { text, plain, atoms, first, remark, comment, allow, problems };

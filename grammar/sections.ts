@@ -1,6 +1,6 @@
 import { problem, type Word } from './atoms.ts';
 import { isLengthLike } from './fits.ts';
-import { interpret, type Interpreted } from './interpret.ts';
+import { type Interpreted, interpret } from './interpret.ts';
 import { nearWords } from './near.ts';
 import { readPlace } from './place.ts';
 import { type RawLine, readRawLine } from './raw-line.ts';
@@ -66,7 +66,10 @@ function opens(row: Row, raw: RawLine): boolean {
 }
 
 const wordItems = (raw: RawLine, start: number, slot: string): Item[] => {
-  const end = Math.min(raw.remark ? raw.plain.lastIndexOf(';', raw.remark.start) : raw.plain.length, raw.comment?.start ?? raw.plain.length);
+  const end = Math.min(
+    raw.remark ? raw.plain.lastIndexOf(';', raw.remark.start) : raw.plain.length,
+    raw.comment?.start ?? raw.plain.length,
+  );
   return [...raw.plain.slice(start, end).matchAll(/[^\s,]+/g)].map((found) => {
     const at = { start: start + found.index, end: start + found.index + found[0].length };
     return { slot, label: null, value: { kind: 'text', text: found[0], ...at }, ...at };
@@ -93,9 +96,7 @@ function bodyOf(row: Row, raw: RawLine, from: number): Interpreted {
 /** A minus before the first number of a `ground` line is a sign. */
 function signed(raw: RawLine): RawLine {
   const atoms = raw.atoms.map((atom, at) =>
-    at === 1 && atom.kind === 'interval' && atom.from === null
-      ? { ...atom.to, minus: true, start: atom.start }
-      : atom,
+    at === 1 && atom.kind === 'interval' && atom.from === null ? { ...atom.to, minus: true, start: atom.start } : atom,
   );
   return { ...raw, atoms };
 }
@@ -109,7 +110,9 @@ const keywordOf = (row: Row, word: Word, raw: RawLine, near: boolean): Keyword =
 });
 
 const isTelescoped = (body: Interpreted): boolean =>
-  body.items.some(({ value }) => value.kind === 'term' && value.list === 'casing-state' && value.term.id === 'telescoped');
+  body.items.some(
+    ({ value }) => value.kind === 'term' && value.list === 'casing-state' && value.term.id === 'telescoped',
+  );
 
 /** The section that is open after a keyword's line. */
 function contextAfter(row: Row, body: Interpreted, context: Context): Context {
@@ -157,7 +160,9 @@ function readWordLine(word: Word, raw: RawLine, context: Context): Reading {
   if (near && context.section === unknownSection && row.where !== 'section') return spoiled(context, []);
   if (row.where === 'section' && !opens(row, raw)) {
     if (near) return readUnknown(word, raw, context);
-    return spoiled(context, [problem('misplaced-keyword', word, raw.text.slice(word.start, word.end), [], { opens: 'depth' })]);
+    return spoiled(context, [
+      problem('misplaced-keyword', word, raw.text.slice(word.start, word.end), [], { opens: 'depth' }),
+    ]);
   }
   const reading = readKeyword(row, word, raw, context, near);
   if (!near) return reading;
@@ -174,7 +179,11 @@ function readDepthLine(raw: RawLine, context: Context): Reading {
   if (context.section === unknownSection) return spoiled(context, []);
   if (context.section === null) return spoiled(context, bad.length > 0 ? bad : [problem('no-section', at, written)]);
   const section = rowById(context.section);
-  if (section.lines === null) return spoiled(context, bad.length > 0 ? bad : [problem('unexpected-depth', at, written, [], { section: section.id })]);
+  if (section.lines === null)
+    return spoiled(
+      context,
+      bad.length > 0 ? bad : [problem('unexpected-depth', at, written, [], { section: section.id })],
+    );
   const row = rowById(section.lines);
   return { row: row.id, keyword: null, body: interpret(row, raw, 0), problems: [], next: context };
 }

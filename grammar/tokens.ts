@@ -105,7 +105,10 @@ export const Comment = custom('Comment', matchComment, ['#']);
 export const HashFigure = token('HashFigure', /#\d+/, { categories: [Loose] });
 export const Quoted = custom('Quoted', matchString, ['"'], [Loose]);
 
-export const DateFigure = token('DateFigure', /\d{4}-\d{1,2}-\d{1,2}(?:T(?=\d{2}:))?(?![\d])|\d{4}-\d{1,2}-\d{1,2}T(?=\d{2}:)/i);
+export const DateFigure = token(
+  'DateFigure',
+  /\d{4}-\d{1,2}-\d{1,2}(?:T(?=\d{2}:))?(?![\d])|\d{4}-\d{1,2}-\d{1,2}T(?=\d{2}:)/i,
+);
 export const SlashDate = token('SlashDate', /\d{1,4}\/\d{1,4}\/\d{1,4}/, { categories: [Loose] });
 export const Clock = token('Clock', /\d{1,2}:\d{2}(?::\d{2})?(?![\d:])/);
 export const ElapsedFigure = token('ElapsedFigure', /\d+h\d{1,2}(?![A-Za-z0-9])/i, { categories: [Figure] });
@@ -136,11 +139,9 @@ export const And = token('And', /[&/]/, { categories: [Loose] });
 export const Bracketed = token('Bracketed', /\([A-Za-z]{2,3}(?:[-/][A-Za-z]{2,3})?\)/, { categories: [Loose] });
 export const Bracket = token('Bracket', /[()[\]]/, { categories: [Loose] });
 
-export const Word = token(
-  'Word',
-  new RegExp(`[${letter}](?:[${letter}0-9']|\\.(?=[${letter}0-9]))*\\.?`),
-  { categories: [Loose] },
-);
+export const Word = token('Word', new RegExp(`[${letter}](?:[${letter}0-9']|\\.(?=[${letter}0-9]))*\\.?`), {
+  categories: [Loose],
+});
 export const WaterCement = token('WaterCement', /w\/c(?=\s*[~]?[\d.?])/i, { categories: [Loose] });
 export const With = token('With', /w\//i, { categories: [Loose] });
 export const Times = custom('Times', matchTimes, ['x', 'X'], [Loose]);
@@ -173,8 +174,8 @@ export const tokens: TokenType[] = [
   PlainFigure,
   Dash,
   Remark,
-  HashFigure,
   Comment,
+  HashFigure,
   Quoted,
   InchMark,
   Doubt,

@@ -1,5 +1,5 @@
-import type { Edit } from '../rules/rule.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
+import type { Edit } from '../rules/rule.ts';
 import { formatLines } from './format/format.ts';
 
 export { formatText } from './format/format.ts';

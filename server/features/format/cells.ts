@@ -18,12 +18,20 @@ export interface Cells {
 }
 
 /** Problems that the text written from the items does not lose. */
-const harmless = new Set(['interval-without-dash', 'near-keyword', 'allow-without-reason', 'missing-value', 'nominal-or-outside']);
+const harmless = new Set([
+  'interval-without-dash',
+  'near-keyword',
+  'allow-without-reason',
+  'missing-value',
+  'nominal-or-outside',
+]);
 
 /** True where all that a line says is in its items, so that it can be written from them. */
 export function isWritable(line: Line): boolean {
   if (line.row === null) return false;
-  return line.problems.every((each) => harmless.has(each.code) || (each.code === 'unknown-term' && line.row === 'strata.line'));
+  return line.problems.every(
+    (each) => harmless.has(each.code) || (each.code === 'unknown-term' && line.row === 'strata.line'),
+  );
 }
 
 /** The row that reads the items of a line: a section's first line may stand beside its keyword. */
@@ -36,7 +44,9 @@ const isFlush = (item: Item | undefined): boolean => item?.slot === 'flush';
 
 /** Items in writing order, flushes used together joined by a plus. */
 function texts(row: Row, line: Line): { item: Item; text: string }[] {
-  const items = [...line.items].sort((a, b) => Number(b.slot === 'description') - Number(a.slot === 'description') || a.start - b.start);
+  const items = [...line.items].sort(
+    (a, b) => Number(b.slot === 'description') - Number(a.slot === 'description') || a.start - b.start,
+  );
   const out: { item: Item; text: string }[] = [];
   for (const item of items) {
     const text = itemText(row.id, item, line.text);
@@ -59,7 +69,14 @@ function separator(row: Row, before: Item, item: Item): string {
   if (row.id === 'place') return item.label ? ', ' : ' ';
   if (row.body === 'words') return ' ';
   if (row.id === 'shift' && item.slot === 'temperature') return ' ';
-  if (paired.has(row.id) && !item.label && item.value.kind === 'quantity' && before.value.kind !== 'moment' && !before.label) return ' ';
+  if (
+    paired.has(row.id) &&
+    !item.label &&
+    item.value.kind === 'quantity' &&
+    before.value.kind !== 'moment' &&
+    !before.label
+  )
+    return ' ';
   return ', ';
 }
 
@@ -80,13 +97,18 @@ const firstColumn: Readonly<Record<string, string>> = {
   'test.line': 'elapsed',
 };
 
+/** The word that says a place is given by its grid. */
+const prefix = (line: Line): string => (line.items.some((item) => item.slot === 'easting') ? 'utm ' : '');
+
 function columnsOf(row: Row, line: Line): string[] {
   const parts = texts(row, line);
   const first = firstColumn[row.id];
   const head = parts[0];
-  if (!first || !head || head.item.slot !== first || head.item.label) return parts.length > 0 ? [joined(row, parts)] : [];
+  if (!first || !head || head.item.slot !== first || head.item.label)
+    return parts.length > 0 ? [prefix(line) + joined(row, parts)] : [];
   const rest = parts.slice(1);
-  if (row.id === 'drilling.line') return [head.text, rest.map((each) => each.text).join(' ')].filter((each) => each !== '');
+  if (row.id === 'drilling.line')
+    return [head.text, rest.map((each) => each.text).join(' ')].filter((each) => each !== '');
   if (row.id === 'test.line') {
     const [second, ...others] = rest;
     return [head.text, ...(second ? [second.text] : []), ...(others.length > 0 ? [joined(row, others)] : [])];

@@ -22,7 +22,8 @@ const withTail = (text: string, end: string): string => {
 /** A line that is only set in: what cannot be written from its items stays as it was typed. */
 function setIn(line: Line): string {
   const body = line.text.trim();
-  if (body === '' || line.comment?.start === line.text.length - line.text.trimStart().length) return line.text.trimEnd();
+  if (body === '' || line.comment?.start === line.text.length - line.text.trimStart().length)
+    return line.text.trimEnd();
   if (line.section === 'unknown' || line.section === null) return line.text.trimEnd();
   return line.keyword === null ? `  ${body}` : line.text.trimEnd();
 }

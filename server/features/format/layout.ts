@@ -39,7 +39,9 @@ const joinNonEmpty = (parts: readonly string[], gap: number): string =>
 
 /** The width of the keyword column of what hangs on a section, with the gap after it. */
 function underWidth(section: string): number {
-  const names = rowsUnder(section === 'liner' || section === 'screen' ? 'casing' : section).map((row) => row.keywords[0] ?? '');
+  const names = rowsUnder(section === 'liner' || section === 'screen' ? 'casing' : section).map(
+    (row) => row.keywords[0] ?? '',
+  );
   return widest(names) + 2;
 }
 
@@ -51,7 +53,8 @@ const isHung = (section: string): boolean => section === 'casing' || section ===
 function layDepthLine(cells: Cells, widths: Widths): string {
   if (cells.row === 'test.line') return layReading(cells, widths);
   const [first = '', ...rest] = cells.columns;
-  const aligned = cells.row === 'drilling.line' ? first.padStart(widths.first) : rest.length > 0 ? pad(first, widths.first) : first;
+  const aligned =
+    cells.row === 'drilling.line' ? first.padStart(widths.first) : rest.length > 0 ? pad(first, widths.first) : first;
   const columns = joinNonEmpty(rest.length > 0 ? [aligned, ...rest] : [aligned], afterDepths);
   if (!cells.interval) {
     const width = Math.max(underWidth(cells.row.replace('.line', '')), cells.top.length + 2);
@@ -70,7 +73,10 @@ function layReading(cells: Cells, widths: Widths): string {
 }
 
 function layUnder(cells: Cells, section: string): string {
-  const width = isHung(section) || !rowsUnder(section).some((row) => row.id === cells.row) ? underWidth('casing') : underWidth(section);
+  const width =
+    isHung(section) || !rowsUnder(section).some((row) => row.id === cells.row)
+      ? underWidth('casing')
+      : underWidth(section);
   const body = joinNonEmpty([depthsText(cells), ...cells.columns], afterDepths);
   return `${indent}${body === '' ? cells.keyword : pad(cells.keyword, Math.max(width, cells.keyword.length + 2)) + body}`;
 }
