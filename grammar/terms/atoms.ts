@@ -177,11 +177,11 @@ const strangerAtom = (run: Run, at: number, place: Place): Atom => {
   return atomAt(place, kindOfStranger(word, run.hyphened[at + 1] ? undefined : run.words[at + 1]), word, []);
 };
 
-const isStrange = (atom: Atom | undefined): boolean => atom?.kind === 'unknown' || atom?.kind === 'name';
+const strangerKinds = new Set<AtomKind | undefined>(['unknown', 'name', 'filler']);
 
 /** A dash within a name, a range of figures or a word that no list knows is a part of it; between words it is a comma. */
 const pushInRun = (atoms: Atom[], atom: Atom): void => {
-  const within = atom.hyphened && isStrange(atom) && isStrange(atoms.at(-1));
+  const within = atom.hyphened && strangerKinds.has(atom.kind) && strangerKinds.has(atoms.at(-1)?.kind);
   atoms.push(within ? { ...atom, parted: false } : atom);
 };
 
@@ -237,7 +237,7 @@ const isMediumShade = (atoms: readonly Atom[], at: number): boolean => {
   const atom = atoms[at];
   if (atom?.kind !== 'quality' || atom.text !== 'medium') return false;
   const before = atoms[at - 1];
-  if (before?.kind === 'link' && !atom.parted && atoms[at - 2]?.kind === 'quality') return false;
+  if (before?.kind === 'link' && !before.parted && !atom.parted && atoms[at - 2]?.kind === 'quality') return false;
   const next = atoms[at + 1];
   if (isColour(next)) return next?.parted === false;
   return next?.kind === 'link' && !next.parted && isColour(atoms[at + 2]) && atoms[at + 2]?.parted === false;

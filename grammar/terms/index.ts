@@ -250,38 +250,60 @@ export const matchAt = (
   return null;
 };
 
-/** Damerau and Levenshtein's distance with neighbours swapped counted as one, or `limit + 1` where it is more than that. */
+const isSwapAt = (a: string, b: string, row: number, column: number): boolean =>
+  row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
+
+const costAt = (a: string, b: string, rows: readonly (readonly number[])[], row: number, column: number): number => {
+  const [beforeLast, last, current] = rows;
+  const step = a[row - 1] === b[column - 1] ? 0 : 1;
+  const plain = Math.min((last?.[column] ?? 0) + 1, (current?.[column - 1] ?? 0) + 1, (last?.[column - 1] ?? 0) + step);
+  return isSwapAt(a, b, row, column) ? Math.min(plain, (beforeLast?.[column - 2] ?? 0) + 1) : plain;
+};
+
+/** Damerau and Levenshtein's distance with neighbours swapped counted as one, or more than `limit` where it is more than that. */
 const distance = (a: string, b: string, limit: number): number => {
-  if (Math.abs(a.length - b.length) > limit) return limit + 1;
-  let beforeLast: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, column) => column);
+  let beforeLast: readonly number[] = [];
+  let last: readonly number[] = Array.from({ length: b.length + 1 }, (_, column) => column);
   for (let row = 1; row <= a.length; row += 1) {
     const current = [row];
+    let least = row;
     for (let column = 1; column <= b.length; column += 1) {
-      const same = a[row - 1] === b[column - 1];
-      let cost = Math.min(
-        (last[column] ?? 0) + 1,
-        (current[column - 1] ?? 0) + 1,
-        (last[column - 1] ?? 0) + (same ? 0 : 1),
-      );
-      const swapped = row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
-      if (swapped) cost = Math.min(cost, (beforeLast[column - 2] ?? 0) + 1);
+      const cost = costAt(a, b, [beforeLast, last, current], row, column);
       current.push(cost);
+      if (cost < least) least = cost;
     }
+    if (least > limit) return limit + 1;
     beforeLast = last;
     last = current;
   }
   return last[b.length] ?? limit + 1;
 };
 
+/** The letters of a form as bits; one slip changes two of them at most. */
+const lettersOf = (form: string): number => {
+  let letters = 0;
+  for (let at = 0; at < form.length; at += 1) letters |= 1 << (form.charCodeAt(at) & 31);
+  return letters;
+};
+
+const bitsOf = (letters: number): number => {
+  let bits = 0;
+  for (let left = letters; left !== 0; left &= left - 1) bits += 1;
+  return bits;
+};
+
+const isFar = (key: string, letters: number, form: string, limit: number): boolean =>
+  form.length < 3 || Math.abs(key.length - form.length) > limit || bitsOf(letters ^ lettersOf(form)) > 2 * limit;
+
 /** Up to `count` terms of `lists` whose forms are spelled nearly like `form`, nearest first. */
 export const nearest = (form: string, lists: readonly ListId[], count: number): readonly Sense[] => {
   const key = normalise(form);
   const limit = key.length <= 3 ? 1 : key.length <= 6 ? 2 : 3;
+  const letters = lettersOf(key);
   const best = new Map<string, { sense: Sense; far: number }>();
   for (const [known, senses] of index().senses) {
-    const sense = senseIn(senses, lists);
-    const far = sense === null || known.length < 3 ? limit + 1 : distance(key, known, limit);
+    const sense = isFar(key, letters, known, limit) ? null : senseIn(senses, lists);
+    const far = sense === null ? limit + 1 : distance(key, known, limit);
     if (sense === null || far > limit) continue;
     const name = `${sense.list} ${longForm(sense)}`;
     if (far < (best.get(name)?.far ?? limit + 1)) best.set(name, { sense, far });

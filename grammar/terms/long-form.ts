@@ -162,12 +162,14 @@ const partsOf = (atoms: readonly Atom[]): readonly (readonly Atom[])[] => {
   return parts;
 };
 
+const wordsWithin = ({ text }: Atom): readonly string[] => text.split(/[ -]/);
+
 /** False where long forms side by side would be read as another term than those that they stand for. */
 const readsAsMeant = (atoms: readonly Atom[]): boolean => {
-  const words = atoms.flatMap(({ text }) => text.split(' '));
+  const words = atoms.flatMap(wordsWithin);
   let start = 0;
-  for (const { text } of atoms) {
-    const end = start + text.split(' ').length;
+  for (const atom of atoms) {
+    const end = start + wordsWithin(atom).length;
     while (start < end) start += matchAt(words, start, descriptionLists)?.length ?? 1;
     if (start > end) return false;
   }

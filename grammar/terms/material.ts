@@ -1,6 +1,6 @@
 import { common, ground, list } from './build.ts';
 
-/* Pattern numbers are those of FGDC-STD-013-2006, section 37, from memory. */
+/* Pattern numbers are those of the lithologic patterns 601 to 686 and 701 to 733 of FGDC-STD-013-2006. */
 
 const soil = ground('soil', false, common);
 const fine = ground('fine', false, 'ASTM D2488');
@@ -323,14 +323,14 @@ export const material = list('material', 'Materials', [
   carbonate('glass rock', 'glassrock', 627, '', 'Hard brittle limestone that breaks like glass.'),
   carbonate('oil rock', 'oilrock', 625, '', 'Brown limy shale rich in organic matter.'),
 
-  crystalline('granite', 'gran|grnt|gr rock|granites', 718, 'granitic', 'Coarse light igneous rock with quartz.'),
+  crystalline('granite', 'gran|grnt|granites', 718, 'granitic', 'Coarse light igneous rock with quartz.'),
   crystalline('gneiss', 'gns|gneis', 708, 'gneissic|gneissoid', 'Banded metamorphic rock.'),
   crystalline('granite gneiss', 'granitic gneiss', 704, '', 'Gneiss of the make-up of granite.'),
   crystalline('schist', 'sch|schst', 705, 'schistose', 'Metamorphic rock that splits along its mica.'),
   crystalline('slate', 'slates', 703, 'slaty|slatey', 'Metamorphosed shale that splits in plates.'),
   crystalline('phyllite', 'phyl', 705, 'phyllitic', 'Metamorphic rock between slate and schist.'),
   crystalline('quartzite', 'qtzt|qzt|qtzite', 702, 'quartzitic', 'Metamorphosed sandstone.'),
-  crystalline('quartz', 'qtz|qz', 729, 'quartzose|quartzy', 'Hard glassy mineral of silica.'),
+  crystalline('quartz', 'qtz|qz', 732, 'quartzose|quartzy', 'Hard glassy mineral of silica.'),
   crystalline(
     'soapstone',
     'soap stone|soaprock|soap rock|talc',
@@ -368,7 +368,7 @@ export const material = list('material', 'Materials', [
   crystalline('anorthosite', '', 718, '', 'Coarse igneous rock of feldspar.'),
   crystalline('pegmatite', 'peg|pegm', 718, '', 'Very coarse-grained granite in dykes.'),
   crystalline('peridotite', '', 721, '', 'Dark heavy deep rock of olivine.'),
-  crystalline('porphyry', 'porph', 726, 'porphyritic', 'Igneous rock with large crystals in a fine ground.'),
+  crystalline('porphyry', 'porph', 729, 'porphyritic', 'Igneous rock with large crystals in a fine ground.'),
   crystalline('dyke rock', 'dike rock|dyke|dike', 721, '', 'Igneous rock that cuts across other rock.'),
   crystalline('igneous rock', 'ign|ign rock', 721, '', 'Rock from a melt, kind not told.'),
   crystalline('metamorphic rock', 'metam', 701, '', 'Rock changed by heat and pressure, kind not told.'),
@@ -389,7 +389,7 @@ export const material = list('material', 'Materials', [
   volcanic('volcanic ash', '', 711, '', 'Fine matter blown from a volcano.'),
   volcanic('pumice', '', 711, 'pumiceous', 'Light glassy rock full of bubbles.'),
   volcanic('scoria', 'volcanic cinders', 717, 'scoriaceous', 'Dark volcanic rock full of bubbles.'),
-  volcanic('obsidian', 'volcanic glass', 728, '', 'Dark natural glass.'),
+  volcanic('obsidian', 'volcanic glass', 731, '', 'Dark natural glass.'),
   volcanic('agglomerate', 'volcanic breccia', 715, '', 'Rock of coarse volcanic pieces.'),
 
   rock('bedrock', 'bdrk|bed rock|bdrx|solid rock', null, '', 'Rock in place, kind not told.'),

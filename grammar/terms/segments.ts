@@ -98,6 +98,22 @@ const takeLink = (reading: Reading, atom: Atom): void => {
   reading.lead = atom;
 };
 
+/** True for layers that a word ties to what follows, as in `streaks of shale`. */
+const isOpenLayer = (atoms: readonly Atom[], at: number): boolean => {
+  const next = atoms[layersEnd(atoms, at + 1)];
+  return next?.kind === 'filler' && !next.parted;
+};
+
+/** Takes layers with what stands before them, as in `blue band`. */
+const takeLayer = (reading: Reading, atoms: readonly Atom[], at: number): number => {
+  const end = layersEnd(atoms, at + 1);
+  const whole = [...reading.pending, ...atoms.slice(at, end)];
+  const isStrange = whole.some((atom) => isStranger(atom) || atom.kind === 'filler');
+  reading.pending = [];
+  push(reading, isStrange ? 'barrier' : 'quality', whole);
+  return end;
+};
+
 /** Takes the segment that begins or ends at an atom, and gives the place after it. */
 const take = (reading: Reading, atoms: readonly Atom[], at: number, atom: Atom): number => {
   if (atom.parted) closePart(reading);
@@ -108,6 +124,7 @@ const take = (reading: Reading, atoms: readonly Atom[], at: number, atom: Atom):
     push(reading, 'phrase', [...before, ...atoms.slice(at, end)]);
     return end;
   }
+  if (atom.kind === 'layer' && !isOpenLayer(atoms, at)) return takeLayer(reading, atoms, at);
   if (atom.kind === 'amount') {
     flush(reading);
     const end = boundEnd(atoms, at);

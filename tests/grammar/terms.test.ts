@@ -73,6 +73,35 @@ describe('lists of terms', () => {
   });
 });
 
+describe('patterns', () => {
+  // FGDC-STD-013-2006, lithologic patterns: 607 massive sand or sandstone, 616 silt or siltstone, 620 clay or clay shale, …
+  it.each([
+    ['sandstone', 607],
+    ['silt', 616],
+    ['clay', 620],
+    ['chalk', 626],
+    ['limestone', 627],
+    ['dolomite', 642],
+    ['peat', 657],
+    ['coal', 658],
+    ['underclay', 660],
+    ['gypsum', 667],
+    ['till', 681],
+    ['loess', 684],
+    ['quartzite', 702],
+    ['slate', 703],
+    ['schist', 705],
+    ['gneiss', 708],
+    ['soapstone', 710],
+    ['basalt', 717],
+    ['granite', 718],
+    ['porphyry', 729],
+    ['quartz', 732],
+  ])('of %s has the standard’s number', (name, number) => {
+    expect(lookup(name).find(({ list }) => list === 'material')?.term.ground?.fgdc).toBe(number);
+  });
+});
+
 describe('lookup', () => {
   const idsOf = (form: string): readonly string[] => lookup(form).map(({ list, term }) => `${list} ${term.id}`);
 
