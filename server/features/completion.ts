@@ -25,11 +25,16 @@ const sources: readonly SuggestionSource[] = [
   suggestItems,
 ];
 
+/** True where a word of what it is matched with begins as the word typed does. */
+const fits = ({ filter }: Suggestion, letter: string): boolean =>
+  letter === '' || ` ${filter.toLowerCase()}`.includes(` ${letter}`);
+
 /** What may be typed at the cursor. Nothing within remarks, comments and lines too long to be read. */
 export function complete(snapshot: Snapshot, position: Position): Completion | null {
   const place = completionPlace(snapshot, position);
   if (place === null) return null;
-  const suggestions = sources.flatMap((source) => source(place));
+  const letter = place.word.charAt(0).toLowerCase();
+  const suggestions = sources.flatMap((source) => source(place)).filter((each) => fits(each, letter));
   const { line, column } = place.at;
   return { replace: spanAt(line, { start: column - place.word.length, end: column }), suggestions };
 }

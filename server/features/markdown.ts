@@ -1,4 +1,4 @@
-const marks = /[\\`*_{}[\]()#!|<>~&$:@]/g;
+const marks = /[\\`*_[\]#!|<>~&$@]/g;
 
 /** Plain text as Markdown that shows it as it is: no mark of it is read as one, no address becomes a link. */
 export const escapeMarkdown = (text: string): string =>
@@ -7,8 +7,9 @@ export const escapeMarkdown = (text: string): string =>
     .trim()
     .replace(marks, '\\$&')
     .replace(/^([-+=])/, '\\$1')
-    .replace(/^(\d+)\./, '$1\\.')
-    .replace(/www\./gi, (found) => `${found.slice(0, -1)}\\.`);
+    .replace(/^(\d+)([.)])(?= |$)/, '$1\\$2')
+    .replace(/:(?=\/\/)|(?<=mailto|xmpp):/gi, '\\:')
+    .replace(/(?<=www)\./gi, '\\.');
 
 /** A stretch of text in the typeface of code, whatever backticks it holds. */
 export function codeSpan(text: string): string {

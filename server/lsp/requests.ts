@@ -9,6 +9,7 @@ import {
   DocumentRangeFormattingRequest,
   DocumentSymbolRequest,
   FoldingRangeRequest,
+  type GenericRequestHandler,
   HoverRequest,
   type ProtocolRequestType,
   RequestType,
@@ -69,7 +70,8 @@ function onDocument<P extends AboutDocument, R, PR, E, RO>(
     }
   };
   return (connection, session) => {
-    connection.onRequest(type.method, (params: P) => answered(session, params));
+    const handler: GenericRequestHandler<unknown, unknown> = (params: P) => answered(session, params);
+    connection.onRequest(type.method, handler);
   };
 }
 
@@ -147,9 +149,7 @@ export const requests: readonly Registration[] = [
   })),
   onDocument(DocumentFormattingRequest.type, null, (snapshot) => formatEdits(snapshot).map(textEditOf)),
   onDocument(DocumentRangeFormattingRequest.type, null, (snapshot, { range }) =>
-    formatEdits(snapshot)
-      .filter(({ span }) => range.start.line <= span.line && span.line <= range.end.line)
-      .map(textEditOf),
+    formatEdits(snapshot, range.start.line, range.end.line).map(textEditOf),
   ),
   onDocument(preview, null, (snapshot, { textDocument }) => previewOf(snapshot, textDocument.uri)),
 ];

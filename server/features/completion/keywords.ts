@@ -47,7 +47,7 @@ const hanging = (section: string | null, given: ReadonlySet<string>): readonly R
 /** What hangs on the open section first, then sections that the file lacks, then the head of the file, then the rest. */
 function rowsByFit(place: CompletionPlace): readonly Row[] {
   const given = rowsGiven(place);
-  const { section } = place.line;
+  const { section } = place;
   const under = hanging(section, given);
   const head = fileRows.filter(({ id }) => !given.has(id) || repeatable.has(id));
   const missing = mainRows.filter(({ id }) => !given.has(id));

@@ -23,6 +23,8 @@ export interface CompletionPlace {
   readonly body: string;
   /** The row that reads this line; null at the start of a line and where none does. */
   readonly row: Row | null;
+  /** The section that is open above the line: a keyword half typed may have opened another on it. */
+  readonly section: string | null;
   readonly where: 'line-start' | 'body' | 'comment' | 'remark';
 }
 
@@ -53,8 +55,9 @@ export function completionPlace(snapshot: Snapshot, position: Position): Complet
   const lead = before.slice(0, before.length - word.length);
   const where = whereOf(line, lead, at.column);
   const afterKeyword = line.keyword !== null && line.keyword.end < at.column ? line.keyword.end : 0;
-  const row = afterKeyword > 0 ? bodyRowOf(line) : rowOfSection(line.section);
-  return { snapshot, ...found, before, word, lead, body: lead.slice(afterKeyword), row, where };
+  const section = snapshot.tree.lines[at.line - 1]?.section ?? null;
+  const row = afterKeyword > 0 ? bodyRowOf(line) : rowOfSection(section);
+  return { snapshot, ...found, before, word, lead, body: lead.slice(afterKeyword), row, section, where };
 }
 
 /** The number of the line that opened the section of a line; null outside sections. */

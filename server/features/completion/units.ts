@@ -1,6 +1,7 @@
 import type { Accepts, Slot } from '../../../grammar/table.ts';
 import { type Dimension, type Unit, unitById, units } from '../../../grammar/units.ts';
-import { atNumber, endsInDepth, openSlots } from './slots.ts';
+import { depthsWritten, openSlots, touchesNumber, waitsForUnit } from './slots.ts';
+import { amountsOf } from '../amounts.ts';
 import type { CompletionPlace } from './place.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 
@@ -11,8 +12,12 @@ const dimensionsOf = (accepts: Accepts): readonly Dimension[] => {
   return accepts.kind === 'elapsed' ? ['time'] : [];
 };
 
-const labelBefore = (lead: string, slot: Slot): boolean =>
-  slot.labels.some((label) => new RegExp(`(?:^|[\\s,])${label.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&')}\\s*[<>~+]?[\\d.,/]+\\s*$`, 'i').test(lead));
+const numberAtEnd = /\s*[<>~+]?[\d.,/]+\s*$/;
+
+const labelBefore = (lead: string, slot: Slot): boolean => {
+  const words = ` ${lead.replace(numberAtEnd, '').replace(/[,\s]+/g, ' ').toLowerCase()}`;
+  return slot.labels.some((label) => words.endsWith(` ${label.toLowerCase()}`));
+};
 
 function slotsForNumber(place: CompletionPlace): readonly Slot[] {
   const all = place.row?.slots ?? [];
@@ -32,17 +37,23 @@ const isNamed = (unit: Unit, place: CompletionPlace): boolean => {
 
 function unitsOf(dimension: Dimension, place: CompletionPlace): readonly Unit[] {
   const all = units.filter((unit) => unit.dimension === dimension && isNamed(unit, place));
-  const isHome = ({ system }: Unit) => system === 'any' || (system === 'us') === isUsSystem(place);
+  const home = isUsSystem(place) ? 'us' : 'metric';
+  const isHome = ({ system }: Unit) => system === 'any' || system === home;
   return [...all.filter(isHome), ...all.filter((unit) => !isHome(unit))];
 }
+
+const isDepth = ({ line, at, lead, ...place }: CompletionPlace): boolean =>
+  amountsOf(line).some(({ slot, quantity }) => slot === null && quantity.start < at.column && quantity.end >= lead.length) ||
+  !depthsWritten({ line, at, lead, ...place });
 
 const suggestionOf = (unit: Unit): Suggestion =>
   plain('unit', unit.id, unit.name, { filter: [unit.id, ...unit.spellings].join(' ') });
 
 /** The units that make the number before the cursor one of the items that the line still lacks. */
 export const suggestUnits: SuggestionSource = (place) => {
-  if (place.where !== 'body' || place.row?.body !== 'items' || !atNumber(place)) return [];
-  const dimensions: readonly Dimension[] = endsInDepth(place)
+  if (place.row?.body !== 'items' || place.where === 'comment' || place.where === 'remark') return [];
+  if (!touchesNumber(place) && !waitsForUnit(place)) return [];
+  const dimensions: readonly Dimension[] = isDepth(place)
     ? ['length']
     : slotsForNumber(place).flatMap((slot) => slot.accepts.flatMap(dimensionsOf));
   return [...new Set(dimensions)].flatMap((dimension) => unitsOf(dimension, place)).map(suggestionOf);

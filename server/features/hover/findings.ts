@@ -4,16 +4,14 @@ import { ruleById } from '../rules.ts';
 import type { Finding } from '../../rules/rule.ts';
 import { codeSpan, escapeMarkdown, lines } from '../markdown.ts';
 import { touchesSpan } from '../position.ts';
+import { limitSource } from './pack.ts';
 import type { HoverPlace, HoverSource } from './source.ts';
-
-const dated = ({ date }: LimitInForce): string => (date === null ? '' : `, text of ${escapeMarkdown(date)}`);
 
 function limitLine(finding: Finding, { snapshot }: HoverPlace): string | null {
   const { limits } = limitsFor(snapshot.log.packs.map(({ text }) => text));
   const limit = new Map<string, LimitInForce>(Object.entries(limits)).get(finding.limit ?? '');
   if (limit === undefined) return null;
-  const source = `${escapeMarkdown(limit.source)}${dated(limit)}, ${limit.known}`;
-  return `Limit of ${codeSpan(limit.pack)}: ${escapeMarkdown(limit.text)} (${source})`;
+  return `Limit of ${codeSpan(limit.pack)}: ${escapeMarkdown(limit.text)} (${limitSource(limit)})`;
 }
 
 function describeFinding(finding: Finding, place: HoverPlace): string {

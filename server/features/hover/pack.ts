@@ -3,8 +3,14 @@ import type { Limit, Pack } from '../../packs/limits.ts';
 import { escapeMarkdown, paragraphs } from '../markdown.ts';
 import type { HoverSource } from './source.ts';
 
+/** Where a limit stands, the date of that text, and whether it was read or remembered. */
+export function limitSource({ source, date, known }: Limit): string {
+  const parts = [source, date === null ? null : `text of ${date}`, known === 'common practice' ? null : known];
+  return escapeMarkdown(parts.filter((part) => part !== null).join(', '));
+}
+
 const limitLine = ([name, limit]: [string, Limit]): string =>
-  `- ${escapeMarkdown(name)}: ${escapeMarkdown(limit.text)} (${escapeMarkdown(limit.source)}, ${limit.known})`;
+  `- ${escapeMarkdown(name)}: ${escapeMarkdown(limit.text)} (${limitSource(limit)})`;
 
 /** A rule pack: its notice and its limits, each with its source. */
 export const describePack = (pack: Pack): string =>
