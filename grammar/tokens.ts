@@ -25,14 +25,14 @@ const isFigure = (each: IToken): boolean => each.tokenType.CATEGORIES?.includes(
 
 const countSpellings = new Set(units.filter((u) => u.dimension === 'count').flatMap((u) => u.spellings));
 
-const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&').replace(/ /g, ' ?');
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&').replace(/ /g, ' ?');
 
 const unitSpellings = [...new Set(units.flatMap((u) => [u.id.toLowerCase(), ...u.spellings]))].sort(
   (a, b) => b.length - a.length,
 );
 
 const unitPattern = new RegExp(
-  `[-]?(?:${unitSpellings.map(escape).join('|')})(?![${letter}0-9])(?:\\.(?![${letter}0-9]))?`,
+  `[-]?(?:${unitSpellings.map(escaped).join('|')})(?![${letter}0-9])(?:\\.(?![${letter}0-9]))?`,
   'iy',
 );
 
@@ -96,7 +96,7 @@ const matchString: CustomPattern = (text, offset) =>
 
 const matchComment: CustomPattern = (text, offset, matched) => {
   const first = matched.length === 0 && text.slice(0, offset).trim() === '';
-  return sticky(first ? /#[^]*/y : /#(?!\d)[^]*/y, text, offset);
+  return sticky(first ? /#[\s\S]*/y : /#(?!\d)[\s\S]*/y, text, offset);
 };
 
 export const Blank = createToken({ name: 'Blank', pattern: /[\s]+/, group: Lexer.SKIPPED, line_breaks: true });
@@ -147,7 +147,7 @@ export const With = token('With', /w\//i, { categories: [Loose] });
 export const Times = custom('Times', matchTimes, ['x', 'X'], [Loose]);
 export const To = custom('To', matchTo, ['t', 'T'], [Loose]);
 export const Bottom = token('Bottom', /td/i, { longer_alt: Word, categories: [Loose] });
-export const Other = createToken({ name: 'Other', pattern: /[^]/, line_breaks: true, categories: [Loose] });
+export const Other = createToken({ name: 'Other', pattern: /[\s\S]/, line_breaks: true, categories: [Loose] });
 
 /** Every token, in the order in which they are tried. */
 export const tokens: TokenType[] = [
