@@ -188,3 +188,10 @@ const systemOf = (id: string): string => {
   if (system) return system === 'imperial' ? 'us' : system;
   return /^(ft|gpm|lb)/.test(id) ? 'us' : 'metric';
 };
+
+/** A SI value with at most four significant digits and no idle zeros: `254 mm`, `0.45 m`. */
+export function plainText(value: number, shown: Shown, units: FileUnits): string {
+  const unit = shownUnit(unitsFor(shown, units).own);
+  const number = formatNumber(value / unit.factor, significant(4));
+  return withLabel(number.includes('.') ? number.replace(/\.?0+$/, '') : number, unit.label);
+}

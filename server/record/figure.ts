@@ -83,10 +83,11 @@ function digitsOf({ digits = 'product', ingredients, shown, preferred }: Recipe,
   const unit = preferred ?? (shown === 'diameter' ? units.diameter : units.depth);
   const sameUnit = ingredients.every((each) => each.unit === unit && each.decimals !== null);
   if (!sameUnit) return significant(mostDigits);
-  return decimals(Math.max(...ingredients.map((each) => each.decimals ?? 0)));
+  return decimals(ingredients.reduce((most, each) => Math.max(most, each.decimals ?? 0), 0));
 }
 
 function leastSignificant(ingredients: readonly Ingredient[]): number {
-  const counts = ingredients.map((each) => each.significant).filter((count) => count !== null);
-  return Math.min(mostDigits, Math.max(fewestDigits, Math.min(mostDigits, ...counts)));
+  let least: number | null = null;
+  for (const { significant: count } of ingredients) if (count !== null) least = Math.min(least ?? count, count);
+  return Math.min(mostDigits, Math.max(fewestDigits, least ?? fewestDigits));
 }

@@ -1,7 +1,6 @@
 import type { Depth, FileUnits, Interval, Measure } from '../model/log.ts';
 import type { LimitInForce } from '../packs/limits.ts';
-import { type Shown, show, siUnitOf, unitLabel } from './display.ts';
-import { significant } from './format-number.ts';
+import { plainText, type Shown, siUnitOf, unitLabel } from './display.ts';
 import { bottomOf, inDoubt, topOf } from './intervals.ts';
 import type { Figure, FigureInput } from './record.ts';
 
@@ -23,7 +22,9 @@ export interface Ingredient {
 /** A measure as a reader sees it: as written, with the file's unit where none was written. */
 export function measureText(measure: Measure | Depth): string {
   const written = measure.written.trim();
-  return measure.unitWritten || measure.number === null ? written : `${written} ${unitLabel(measure.unit)}`;
+  if (measure.unitWritten || measure.number === null) return written;
+  const [number, datum] = written.split(/\s+(?=(?:toc|bgs)$)/i);
+  return [number, unitLabel(measure.unit), datum].filter(Boolean).join(' ');
 }
 
 /** Digits of a number as written: `7.2` has two, `0.290` three. */
@@ -90,7 +91,7 @@ export function worked(
   units: FileUnits,
   facts: { waitsFor?: readonly string[]; doubtful?: boolean; line?: number | null } = {},
 ): Ingredient {
-  const text = value === null ? '?' : show(value, shown, units, significant(4)).text;
+  const text = value === null ? '?' : plainText(value, shown, units);
   return {
     value,
     inputs: [{ name, value, unit: siUnitOf(shown), text, line: facts.line ?? null }],
@@ -109,16 +110,11 @@ export function ofFigure(name: string, figure: Figure): Ingredient {
     inputs: [{ name, value: figure.value, unit: figure.unit, text: figure.text, line: figure.lines[0] ?? null }],
     waitsFor: figure.value === null ? figure.waitsFor : [],
     doubtful: figure.doubtful,
-    significant: figure.value === null ? null : significantDigits(figure.text),
+    significant: 3,
     decimals: null,
     unit: null,
   };
 }
-
-const significantDigits = (text: string): number => {
-  const digits = (text.match(/[0-9.]+/)?.[0] ?? '').replace('.', '').replace(/^0+/, '');
-  return Math.max(1, digits.length);
-};
 
 /** A limit of the pack in force. Where the pack has none, `otherwise` counts and says so. */
 export function ofLimit(name: string, limit: LimitInForce | undefined, otherwise: number): Ingredient {

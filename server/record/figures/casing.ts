@@ -91,7 +91,7 @@ function gapFigure(string: PipeString, units: FileUnits): Figure {
       formula: ofGaps,
       ingredients: [
         depthOf('foot', foot, string.shoe?.line ?? string.line, `the foot of ${nameOf(string)}`),
-        depthOf('top', string.interval.top, string.line, `the top of ${nameOf(string)}`),
+        topIngredient(string),
         together(centralizerIngredients(string), () => 0),
       ],
       compute: () => widestOf(string),
@@ -100,6 +100,12 @@ function gapFigure(string: PipeString, units: FileUnits): Figure {
     },
     units,
   );
+}
+
+/** Gaps end at the ground, so the decimals of a top above it do not show in them. */
+function topIngredient(string: PipeString): Ingredient {
+  const top = depthOf('top', string.interval.top, string.line, `the top of ${nameOf(string)}`);
+  return (top.value ?? 1) <= 0 ? { ...top, decimals: 0 } : top;
 }
 
 function widestOf(string: PipeString): Outcome {

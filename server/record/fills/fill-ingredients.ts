@@ -1,6 +1,6 @@
 import type { Fill } from '../../model/log.ts';
 import type { PlacedFill, RecordContext } from '../context.ts';
-import { show } from '../display.ts';
+import { plainText, show } from '../display.ts';
 import { significant } from '../format-number.ts';
 import { within } from '../geometry/layers.ts';
 import { type Ingredient, measured } from '../ingredient.ts';
@@ -58,7 +58,7 @@ function pieceInputs(piece: AnnulusPiece, { fill, string }: PlacedFill, { log, h
     name: `${name}, ${where}`,
     value,
     unit: 'm',
-    text: show(value, 'diameter', units, significant(4)).text,
+    text: plainText(value, 'diameter', units),
     line,
   });
   const bounds = piece.bounds === 'hole' ? 'hole' : `inside of string ${piece.bounds}`;
@@ -70,7 +70,7 @@ function pieceInputs(piece: AnnulusPiece, { fill, string }: PlacedFill, { log, h
       name: `length, ${where}`,
       value: length,
       unit: 'm',
-      text: show(length, 'length', units, significant(4)).text,
+      text: plainText(length, 'length', units),
       line: fill.line,
     },
   ];

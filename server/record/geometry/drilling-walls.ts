@@ -1,6 +1,6 @@
 import type { PipeString, WellLog } from '../../model/log.ts';
-import type { Stretch } from '../intervals.ts';
-import type { HoleWall } from './hole-walls.ts';
+import { bottomOf, type Stretch } from '../intervals.ts';
+import { type HoleWall, wideHoleBelow } from './hole-walls.ts';
 import { type Layer, layered, uncovered } from './layers.ts';
 import { extentOf, footOf } from './strings.ts';
 
@@ -58,16 +58,24 @@ function profileOf(standing: readonly PipeString[], hole: readonly Layer<HoleWal
       return extent ? [{ ...extent, of: bore }] : [];
     })
     .sort((a, b) => (a.of.diameter ?? 0) - (b.of.diameter ?? 0));
-  const walls = hole.map(
-    ({ top, bottom, of }): Layer<Bore> => ({
-      top,
-      bottom,
-      of: { diameter: of.diameter, line: of.line, string: null, doubtful: of.doubtful },
-    }),
-  );
-  const bores = layered([...insides, ...walls]);
+  const through = standing.flatMap((string) => drilledThroughGrout(string, hole));
+  const walls = hole.map(({ top, bottom, of }): Layer<Bore> => ({ top, bottom, of: boreOf(of) }));
+  const bores = layered([...insides, ...through, ...walls]);
   return { bores, widest: widestSoFar(bores), missing: firstMissing(bores) };
 }
+
+/** Grout around the foot fills the wide hole below it, and the next bit drills its own size through. */
+function drilledThroughGrout(string: PipeString, hole: readonly Layer<HoleWall>[]): Layer<Bore>[] {
+  const [foot, outside] = [footOf(string), string.size.outsideDiameter];
+  const grouted = string.fills.some(
+    (fill) => fill.kind === 'grout' && (bottomOf(fill.interval) ?? -1) >= (foot ?? 0) - seated,
+  );
+  const wide = grouted && foot !== null && outside !== null ? wideHoleBelow(hole, foot, outside) : null;
+  const next = wide ? hole.find((wall) => wall.top >= wide.bottom) : undefined;
+  return wide && next ? [{ ...wide, of: boreOf(next.of) }] : [];
+}
+
+const boreOf = ({ diameter, line, doubtful }: HoleWall): Bore => ({ diameter, line, string: null, doubtful });
 
 function widestSoFar(bores: readonly Layer<Bore>[]): number[] {
   let best = 0;
