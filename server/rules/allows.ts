@@ -1,5 +1,5 @@
-import type { Line, Tree } from '../../grammar/tree.ts';
 import { spanAt } from '../../grammar/span.ts';
+import type { Line, Tree } from '../../grammar/tree.ts';
 import type { AllowUse, Finding } from './rule.ts';
 
 /** An allow of one rule, with the lines that it speaks for: its own first, then the one that it stands above. */
@@ -8,7 +8,8 @@ interface Allowed {
   readonly lines: readonly number[];
 }
 
-const saysNothingElse = (line: Line): boolean => line.keyword === null && line.depths === null && line.items.length === 0;
+const saysNothingElse = (line: Line): boolean =>
+  line.keyword === null && line.depths === null && line.items.length === 0;
 
 /** The first line after `from` that is not itself only an allow. */
 function lineBelow(lines: readonly Line[], from: number): number {
@@ -43,7 +44,8 @@ export function applyAllows(
   const allows = allowsOf(tree, isKnown, isOff);
   if (allows.length === 0) return { kept: findings, uses: [] };
   const found = new Map<string, number>();
-  for (const { rule, span } of findings) found.set(place(rule, span.line), (found.get(place(rule, span.line)) ?? 0) + 1);
+  for (const { rule, span } of findings)
+    found.set(place(rule, span.line), (found.get(place(rule, span.line)) ?? 0) + 1);
   const silent = new Set<string>();
   for (const { use, lines } of allows) {
     const places = lines.map((line) => place(use.id, line));

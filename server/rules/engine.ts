@@ -56,8 +56,6 @@ export function runRules(
   const found = running.flatMap((rule) => findingsOf(rule, () => rule.check(context), settings));
   const isKnown = (id: string) => knownIds.has(id);
   const { kept, uses } = applyAllows(context.tree, found, isKnown, (id) => isKnown(id) && !runningIds.has(id));
-  const ofAllows = running.flatMap((rule) =>
-    findingsOf(rule, () => rule.checkAllows?.(uses, ids) ?? [], settings),
-  );
+  const ofAllows = running.flatMap((rule) => findingsOf(rule, () => rule.checkAllows?.(uses, ids) ?? [], settings));
   return [...kept, ...ofAllows].sort(inOrder);
 }

@@ -3,7 +3,11 @@ import type { Depth, Interval, Measure } from '../model/log.ts';
 import { figureIn } from './messages.ts';
 import type { Edit, Fix } from './rule.ts';
 
-export const fix = (title: string, edits: readonly Edit[], options: Partial<Pick<Fix, 'preferred' | 'safe'>> = {}): Fix => ({
+export const fix = (
+  title: string,
+  edits: readonly Edit[],
+  options: Partial<Pick<Fix, 'preferred' | 'safe'>> = {},
+): Fix => ({
   title,
   edits,
   preferred: false,
@@ -29,7 +33,13 @@ export function depthAs(place: Depth | Measure, metres: number): string {
 }
 
 /** A fix that sets the depth at `place` to another depth of the log; none where `place` does not stand on `line`. */
-export function moveDepth(title: string, line: number, place: Depth | null, to: Depth | null, preferred = false): Fix[] {
+export function moveDepth(
+  title: string,
+  line: number,
+  place: Depth | null,
+  to: Depth | null,
+  preferred = false,
+): Fix[] {
   if (!place || place.span.line !== line || to?.value === null || to?.value === undefined) return [];
   const edits = [{ span: place.span, text: depthAs(place, to.value) }];
   return [fix(title, edits, { preferred })];

@@ -26,12 +26,17 @@ const indexText = (ids: readonly string[]): string =>
     '',
   ].join('\n');
 
+const shownWidth = 160;
+
+/** Very long lines are cut on the page. */
+const shortened = (text: string): string =>
+  text.replace(new RegExp(`^(.{${shownWidth}}).+$`, 'gm'), (_, kept: string) => `${kept}…`);
+
+const block = (text: string): string[] => ['```', shortened(text), '```', ''];
+
 const exampleText = ({ text, fixed }: Example): string[] => [
-  '```',
-  text,
-  '```',
-  '',
-  ...(fixed === undefined ? [] : ['after the first fix:', '', '```', fixed, '```', '']),
+  ...block(text),
+  ...(fixed === undefined ? [] : ['after the first fix:', '', ...block(fixed)]),
 ];
 
 const examplesText = (title: string, examples: readonly Example[]): string[] =>
@@ -68,7 +73,8 @@ const catalogueText = (rules: readonly Rule[]): string =>
     '| rule | severity | what it looks for |',
     '|---|---|---|',
     ...rules.map(
-      ({ id, severity, off, title }) => `| [${id}](#${id}) | ${off ? 'off' : severity} | ${title.replaceAll('|', '\\|')} |`,
+      ({ id, severity, off, title }) =>
+        `| [${id}](#${id}) | ${off ? 'off' : severity} | ${title.replaceAll('|', '\\|')} |`,
     ),
     '',
     ...rules.flatMap(ruleText),

@@ -1,8 +1,8 @@
+import type { Fill } from '../../model/log.ts';
+import type { FillRecord } from '../../record/record.ts';
 import { limitText } from '../limit-text.ts';
 import { numberText, stretchText, valueText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import type { Fill } from '../../model/log.ts';
-import type { FillRecord } from '../../record/record.ts';
 
 function reportOf(fill: Fill, { placed, fromBags, top, bottom }: FillRecord, context: RuleContext): Report | null {
   const most = context.limits['bags-volume-tolerance'];
@@ -27,10 +27,14 @@ export const rule: Rule = {
   mend: 'Correct the count of bags, the mass of one, the water, or the volume; mark with `?` what nobody remembers.',
   source: 'absolute volumes of cement and water; the tolerance is common practice, no source',
   flagged: [
-    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, [[5 x 40 kg bags]], w/c 0.5' },
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, [[5 x 40 kg bags]], w/c 0.5',
+    },
   ],
   silent: [
-    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, 9 x 40 kg bags, w/c 0.5' },
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, 9 x 40 kg bags, w/c 0.5',
+    },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, ? bags, w/c 0.5' },
   ],
   check: function* (context) {

@@ -21,7 +21,9 @@ const inHole = (log: WellLog): Reaching[] => [
   ...log.drilling.flatMap((each) => each.intervals.map(({ line, interval }) => reaching('drilling', line, interval))),
   ...log.strings.flatMap((string) => [
     reaching(string.kind, string.line, string.interval),
-    ...string.screens.filter(({ line }) => line !== string.line).map((each) => reaching('screen', each.line, each.interval)),
+    ...string.screens
+      .filter(({ line }) => line !== string.line)
+      .map((each) => reaching('screen', each.line, each.interval)),
     ...string.fills.map((each) => reaching(each.kind, each.line, each.interval)),
   ]),
   ...log.hydrofractures.map(({ line, interval }) => reaching('hydrofracture', line, interval)),
@@ -30,11 +32,14 @@ const inHole = (log: WellLog): Reaching[] => [
 
 const deepestHole = ({ hole }: WellLog): Depth | null =>
   hole.reduce<Depth | null>((deepest, { interval: { bottom } }) => {
-    return (bottom?.value ?? Number.NEGATIVE_INFINITY) > (deepest?.value ?? Number.NEGATIVE_INFINITY) ? bottom : deepest;
+    return (bottom?.value ?? Number.NEGATIVE_INFINITY) > (deepest?.value ?? Number.NEGATIVE_INFINITY)
+      ? bottom
+      : deepest;
   }, null);
 
 function fixesOf({ line, bottom }: Reaching, foot: Depth): Fix[] {
-  if (bottom?.value === null || bottom?.value === undefined || foot.value === null || bottom.span.line !== line) return [];
+  if (bottom?.value === null || bottom?.value === undefined || foot.value === null || bottom.span.line !== line)
+    return [];
   return [
     fix('End it at the bottom of the hole', [{ span: bottom.span, text: depthAs(bottom, foot.value) }]),
     fix('Take the hole down to it', [{ span: foot.span, text: depthAs(foot, bottom.value) }]),
@@ -72,6 +77,7 @@ export const rule: Rule = {
     const foot = deepestHole(log);
     if (foot?.value === null || foot?.value === undefined) return;
     for (const each of inHole(log))
-      if (each.bottom && (each.bottom.value ?? 0) > foot.value + sameDepth) yield reportOf(each, each.bottom, foot, log);
+      if (each.bottom && (each.bottom.value ?? 0) > foot.value + sameDepth)
+        yield reportOf(each, each.bottom, foot, log);
   },
 };

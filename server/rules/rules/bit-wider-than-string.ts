@@ -14,7 +14,9 @@ interface Drilled {
 
 const drilledIn = ({ log }: RuleContext): Drilled[] => [
   ...log.hole,
-  ...log.drilling.flatMap((each) => each.intervals.map((interval) => ({ ...interval, diameter: interval.bit ?? each.bit }))),
+  ...log.drilling.flatMap((each) =>
+    each.intervals.map((interval) => ({ ...interval, diameter: interval.bit ?? each.bit })),
+  ),
 ];
 
 const isUnderReamed = ({ methods }: Drilled): boolean => methods.some(({ id }) => id.includes('ream'));

@@ -42,11 +42,15 @@ export const rule: Rule = {
   mend: 'Log the centralizers that were fitted, or `centralizers ?` to ask the crew. Short strings need none.',
   source: 'the spacing is common practice, no source',
   flagged: [
-    { text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  [[centralizers 2 12 38]]\n  grout 0 - 40 neat cement, 1.4 m3' },
+    {
+      text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  [[centralizers 2 12 38]]\n  grout 0 - 40 neat cement, 1.4 m3',
+    },
     { text: 'casing [[+0.45 - 40]] steel 168.3 x 6.4\n  shoe 40\n  grout 0 - 40 neat cement, 1.4 m3' },
   ],
   silent: [
-    { text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  centralizers 3 14 25 38\n  grout 0 - 40 neat cement, 1.4 m3' },
+    {
+      text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  centralizers 3 14 26 38\n  grout 0 - 40 neat cement, 1.4 m3',
+    },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3' },
     { text: 'casing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe 42.7' },
   ],

@@ -23,7 +23,12 @@ function firstBelow(drilled: readonly DrilledInterval[], string: PipeString, pla
     );
 }
 
-function reportOf(string: PipeString, fill: Fill, drilled: readonly DrilledInterval[], context: RuleContext): Report | null {
+function reportOf(
+  string: PipeString,
+  fill: Fill,
+  drilled: readonly DrilledInterval[],
+  context: RuleContext,
+): Report | null {
   const least = context.limits['set-time-cement'];
   const placed = clockOf(endOf(fill));
   const next = placed === null ? null : firstBelow(drilled, string, placed);

@@ -35,7 +35,9 @@ function reportOf(upper: Stretch, lower: Stretch, { log: { units } }: RuleContex
   return {
     span: later.interval.span,
     message: `${later.fill.kind} ${intervalText(later.interval, units)} and ${earlier.fill.kind} ${intervalText(earlier.interval, units)} stand in the same annulus at ${stretchText(lower.top, Math.min(upper.bottom, lower.bottom), units)}; take one of the two depths for the contact`,
-    related: [{ span: earlier.interval.span, message: `${earlier.fill.kind} ${intervalText(earlier.interval, units)}` }],
+    related: [
+      { span: earlier.interval.span, message: `${earlier.fill.kind} ${intervalText(earlier.interval, units)}` },
+    ],
     fixes: () => fixesOf(upper, lower),
   };
 }

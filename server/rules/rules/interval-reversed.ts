@@ -31,7 +31,8 @@ function reportOf(interval: Interval, { tree, log }: RuleContext): Report {
   return {
     span: interval.span,
     message: `${intervalText(interval, log.units)} ${wrong}: ${mend}`,
-    fixes: () => (level || interval.continued ? [] : exchangeEnds(interval, tree.lines[interval.span.line]?.text ?? '')),
+    fixes: () =>
+      level || interval.continued ? [] : exchangeEnds(interval, tree.lines[interval.span.line]?.text ?? ''),
   };
 }
 

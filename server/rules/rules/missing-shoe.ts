@@ -15,11 +15,18 @@ const isGrouted = (string: PipeString): boolean => string.fills.some(isSeal);
 function reasonFor(string: PipeString, { log }: RuleContext): Reason | null {
   if (isDriven(string))
     return { severity: 'error', why: 'driven casing needs one, so that its foot neither collapses nor tears' };
-  if (isGrouted(string)) return { severity: 'hint', why: 'where casing is set in a grouted oversize hole, a shoe still guides and protects its foot' };
+  if (isGrouted(string))
+    return {
+      severity: 'hint',
+      why: 'where casing is set in a grouted oversize hole, a shoe still guides and protects its foot',
+    };
   const foot = bottomOf(string);
   const ground = foot === null ? null : stratumAt(log, foot);
   if (!ground?.ground?.rock) return null;
-  return { severity: 'warning', why: `it is seated in rock (${ground.description}) with no grout logged, where the shoe makes the seat` };
+  return {
+    severity: 'warning',
+    why: `it is seated in rock (${ground.description}) with no grout logged, where the shoe makes the seat`,
+  };
 }
 
 const needsNone = (string: PipeString): boolean =>

@@ -25,11 +25,16 @@ export const rule: Rule = {
   title: 'A cement grout with more water than the limit',
   why: 'Water beyond what the cement needs separates on top, and leaves the grout weak, shrunken and open to water.',
   mend: 'Correct the water, the bags or the ratio. Bentonite in the mix takes more water: log its share.',
-  source: 'the pack’s limit; in `general` Michigan R 325, Minnesota 4725 and Washington WAC 173-160; the water for bentonite Michigan R 325.1603a',
-  flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, [[w/c 0.7]]' }],
+  source:
+    'the pack’s limit; in `general` Michigan R 325, Minnesota 4725 and Washington WAC 173-160; the water for bentonite Michigan R 325.1603a',
+  flagged: [
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c [[0.7]]' },
+  ],
   silent: [
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c 0.5' },
-    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c 0.7, bentonite 5 %' },
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c 0.7, bentonite 5 %',
+    },
   ],
   check: function* (context) {
     const ratios = new Map(context.record.fills.map((each) => [each.line, each.waterCement]));

@@ -32,7 +32,12 @@ function* holeReports(string: PipeString, outside: number, { log }: RuleContext)
     yield {
       span: sizeSpan(string),
       message: `${stringText(string, log)} is ${diameterText(outside, log.units)} outside, but the hole is only ${diameterText(diameter, log.units)} at ${stretchText(stretch.top, stretch.bottom, log.units)}; correct one of the diameters, or the depth to which the wider hole goes`,
-      related: [{ span: entry.diameter?.span ?? entry.span, message: `hole ${intervalText(entry.interval, log.units)}, ${diameterText(diameter, log.units)}` }],
+      related: [
+        {
+          span: entry.diameter?.span ?? entry.span,
+          message: `hole ${intervalText(entry.interval, log.units)}, ${diameterText(diameter, log.units)}`,
+        },
+      ],
     };
   }
 }
@@ -40,7 +45,9 @@ function* holeReports(string: PipeString, outside: number, { log }: RuleContext)
 function* stringReports(string: PipeString, outside: number, { log }: RuleContext): Generator<Report> {
   for (const other of log.strings) {
     const around = other.size.insideDiameter ?? other.size.outsideDiameter;
-    const isWider = (other.size.outsideDiameter ?? 0) > outside || ((other.size.outsideDiameter ?? 0) === outside && other.number < string.number);
+    const isWider =
+      (other.size.outsideDiameter ?? 0) > outside ||
+      ((other.size.outsideDiameter ?? 0) === outside && other.number < string.number);
     if (other === string || around === null || !isWider || outside < around) continue;
     const stretch = shared(string, other);
     if (!stretch) continue;

@@ -1,0 +1,156 @@
+// Made by server/rules/generate.ts from the files in server/rules/rules; do not edit.
+import type { Rule } from './rule.ts';
+import { rule as allowSilencesNothing } from './rules/allow-silences-nothing.ts';
+import { rule as allowUnknownRule } from './rules/allow-unknown-rule.ts';
+import { rule as allowWithoutReason } from './rules/allow-without-reason.ts';
+import { rule as annulusThin } from './rules/annulus-thin.ts';
+import { rule as badDate } from './rules/bad-date.ts';
+import { rule as badRatio } from './rules/bad-ratio.ts';
+import { rule as badTime } from './rules/bad-time.ts';
+import { rule as bagsVolumeDisagree } from './rules/bags-volume-disagree.ts';
+import { rule as beyondTheBottom } from './rules/beyond-the-bottom.ts';
+import { rule as bitWiderThanString } from './rules/bit-wider-than-string.ts';
+import { rule as centralizerGap } from './rules/centralizer-gap.ts';
+import { rule as centralizerNoneNearShoe } from './rules/centralizer-none-near-shoe.ts';
+import { rule as centralizerOutside } from './rules/centralizer-outside.ts';
+import { rule as cuttingsAsSeal } from './rules/cuttings-as-seal.ts';
+import { rule as datesOutOfOrder } from './rules/dates-out-of-order.ts';
+import { rule as decimalComma } from './rules/decimal-comma.ts';
+import { rule as drawdownFasterThanPumped } from './rules/drawdown-faster-than-pumped.ts';
+import { rule as drilledOnTooSoon } from './rules/drilled-on-too-soon.ts';
+import { rule as elapsedTimeForm } from './rules/elapsed-time-form.ts';
+import { rule as fillOverlap } from './rules/fill-overlap.ts';
+import { rule as flowingWithoutShutIn } from './rules/flowing-without-shut-in.ts';
+import { rule as gallonNotNamed } from './rules/gallon-not-named.ts';
+import { rule as groutFarOver } from './rules/grout-far-over.ts';
+import { rule as groutIntervalOpen } from './rules/grout-interval-open.ts';
+import { rule as groutShort } from './rules/grout-short.ts';
+import { rule as holeWiderBelow } from './rules/hole-wider-below.ts';
+import { rule as inchesAsDecimals } from './rules/inches-as-decimals.ts';
+import { rule as intakeAboveLevel } from './rules/intake-above-level.ts';
+import { rule as intervalGap } from './rules/interval-gap.ts';
+import { rule as intervalOverlap } from './rules/interval-overlap.ts';
+import { rule as intervalReversed } from './rules/interval-reversed.ts';
+import { rule as intervalWithoutDash } from './rules/interval-without-dash.ts';
+import { rule as jointsDoNotAddUp } from './rules/joints-do-not-add-up.ts';
+import { rule as levelAboveGroundWithoutControl } from './rules/level-above-ground-without-control.ts';
+import { rule as levelBelowBottom } from './rules/level-below-bottom.ts';
+import { rule as lineTooLong } from './rules/line-too-long.ts';
+import { rule as magnitudeFitsAnotherUnit } from './rules/magnitude-fits-another-unit.ts';
+import { rule as misplacedKeyword } from './rules/misplaced-keyword.ts';
+import { rule as missingDepth } from './rules/missing-depth.ts';
+import { rule as missingLabel } from './rules/missing-label.ts';
+import { rule as missingShoe } from './rules/missing-shoe.ts';
+import { rule as missingValue } from './rules/missing-value.ts';
+import { rule as mixTooWet } from './rules/mix-too-wet.ts';
+import { rule as mixedUnits } from './rules/mixed-units.ts';
+import { rule as nearKeyword } from './rules/near-keyword.ts';
+import { rule as noPlace } from './rules/no-place.ts';
+import { rule as noSection } from './rules/no-section.ts';
+import { rule as nominalOrOutside } from './rules/nominal-or-outside.ts';
+import { rule as notDeepening } from './rules/not-deepening.ts';
+import { rule as packNotAboveScreen } from './rules/pack-not-above-screen.ts';
+import { rule as placeOffRange } from './rules/place-off-range.ts';
+import { rule as screenAcrossSeal } from './rules/screen-across-seal.ts';
+import { rule as secondKeyword } from './rules/second-keyword.ts';
+import { rule as secondValue } from './rules/second-value.ts';
+import { rule as shoeNotAtFoot } from './rules/shoe-not-at-foot.ts';
+import { rule as slotWordMissing } from './rules/slot-word-missing.ts';
+import { rule as staticAgainstFirstReading } from './rules/static-against-first-reading.ts';
+import { rule as stickupLow } from './rules/stickup-low.ts';
+import { rule as strataShortOfBottom } from './rules/strata-short-of-bottom.ts';
+import { rule as strayMark } from './rules/stray-mark.ts';
+import { rule as stringWiderThanHole } from './rules/string-wider-than-hole.ts';
+import { rule as testLevelsWrongWay } from './rules/test-levels-wrong-way.ts';
+import { rule as twoPoints } from './rules/two-points.ts';
+import { rule as unclosedQuote } from './rules/unclosed-quote.ts';
+import { rule as unexpectedDepth } from './rules/unexpected-depth.ts';
+import { rule as unknownKeyword } from './rules/unknown-keyword.ts';
+import { rule as unknownPack } from './rules/unknown-pack.ts';
+import { rule as unknownSection } from './rules/unknown-section.ts';
+import { rule as unknownTerm } from './rules/unknown-term.ts';
+import { rule as unknownUnit } from './rules/unknown-unit.ts';
+import { rule as unreadable } from './rules/unreadable.ts';
+import { rule as unresolvedQuestion } from './rules/unresolved-question.ts';
+import { rule as waterBehindCasing } from './rules/water-behind-casing.ts';
+import { rule as waterBeyondBottom } from './rules/water-beyond-bottom.ts';
+import { rule as wrongKind } from './rules/wrong-kind.ts';
+
+/** Every rule, by id. */
+export const rules: readonly Rule[] = [
+  allowSilencesNothing,
+  allowUnknownRule,
+  allowWithoutReason,
+  annulusThin,
+  badDate,
+  badRatio,
+  badTime,
+  bagsVolumeDisagree,
+  beyondTheBottom,
+  bitWiderThanString,
+  centralizerGap,
+  centralizerNoneNearShoe,
+  centralizerOutside,
+  cuttingsAsSeal,
+  datesOutOfOrder,
+  decimalComma,
+  drawdownFasterThanPumped,
+  drilledOnTooSoon,
+  elapsedTimeForm,
+  fillOverlap,
+  flowingWithoutShutIn,
+  gallonNotNamed,
+  groutFarOver,
+  groutIntervalOpen,
+  groutShort,
+  holeWiderBelow,
+  inchesAsDecimals,
+  intakeAboveLevel,
+  intervalGap,
+  intervalOverlap,
+  intervalReversed,
+  intervalWithoutDash,
+  jointsDoNotAddUp,
+  levelAboveGroundWithoutControl,
+  levelBelowBottom,
+  lineTooLong,
+  magnitudeFitsAnotherUnit,
+  misplacedKeyword,
+  missingDepth,
+  missingLabel,
+  missingShoe,
+  missingValue,
+  mixTooWet,
+  mixedUnits,
+  nearKeyword,
+  noPlace,
+  noSection,
+  nominalOrOutside,
+  notDeepening,
+  packNotAboveScreen,
+  placeOffRange,
+  screenAcrossSeal,
+  secondKeyword,
+  secondValue,
+  shoeNotAtFoot,
+  slotWordMissing,
+  staticAgainstFirstReading,
+  stickupLow,
+  strataShortOfBottom,
+  strayMark,
+  stringWiderThanHole,
+  testLevelsWrongWay,
+  twoPoints,
+  unclosedQuote,
+  unexpectedDepth,
+  unknownKeyword,
+  unknownPack,
+  unknownSection,
+  unknownTerm,
+  unknownUnit,
+  unreadable,
+  unresolvedQuestion,
+  waterBehindCasing,
+  waterBeyondBottom,
+  wrongKind,
+];

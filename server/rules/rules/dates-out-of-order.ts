@@ -1,0 +1,96 @@
+import type { Moment, WellLog } from '../../model/log.ts';
+import type { Report, Rule } from '../rule.ts';
+
+interface Dated {
+  readonly what: string;
+  readonly moment: Moment | null | undefined;
+}
+
+/** Work that belongs to the making of the well: not before it began, nor after it was finished. */
+const workOf = (log: WellLog): Dated[] => [
+  ...log.hole.map(({ date }) => ({ what: 'this hole', moment: date })),
+  ...log.drilling.flatMap((each) => each.intervals.map(({ when }) => ({ what: 'this drilling', moment: when?.from }))),
+  ...log.strings.flatMap((string) => [
+    { what: `the setting of the ${string.kind}`, moment: string.set },
+    ...string.fills.map(({ kind, placed }) => ({ what: `the ${kind}`, moment: placed?.from ?? placed?.to })),
+    { what: `the pulling of the ${string.kind}`, moment: string.pulled },
+  ]),
+];
+
+/** What may also come after the well was finished. */
+const laterOf = (log: WellLog): Dated[] => [
+  ...log.strings.flatMap((string) => string.cuts.map(({ date }) => ({ what: 'this cut', moment: date }))),
+  ...log.water.found.map(({ date }) => ({ what: 'this water', moment: date })),
+  ...log.water.levels.map(({ date }) => ({ what: 'this level', moment: date })),
+  ...log.tests.map(({ start }) => ({ what: 'this test', moment: start?.from })),
+  ...log.disinfections.map(({ date }) => ({ what: 'the disinfection', moment: date })),
+  ...log.developments.map(({ date }) => ({ what: 'the development', moment: date })),
+  ...log.hydrofractures.map(({ date }) => ({ what: 'the fracturing', moment: date })),
+  ...log.pumps.map(({ date }) => ({ what: 'the fitting of the pump', moment: date })),
+  ...log.abandonments.map(({ date }) => ({ what: 'the abandonment', moment: date })),
+];
+
+const dayOf = ({ moment }: Dated): string | null => (moment?.valid ? moment.date : null);
+
+const isBefore = (a: Dated, b: Dated): boolean => {
+  const [first, second] = [dayOf(a), dayOf(b)];
+  return first !== null && second !== null && first < second;
+};
+
+const reportOf = (wrong: Dated, other: Dated, words: string): Report[] =>
+  wrong.moment && other.moment
+    ? [
+        {
+          span: wrong.moment.span,
+          message: `${wrong.what} is dated ${dayOf(wrong)}, ${words} ${dayOf(other)}; one of the two dates is wrong`,
+          related: [{ span: other.moment.span, message: `${other.what}, ${dayOf(other)}` }],
+        },
+      ]
+    : [];
+
+const future = (dated: Dated, today: string | null): Report[] => {
+  const day = dayOf(dated);
+  if (today === null || day === null || day <= today || !dated.moment) return [];
+  return [
+    {
+      span: dated.moment.span,
+      message: `${dated.what} is dated ${day}, which is after today, ${today}; correct the date`,
+    },
+  ];
+};
+
+/** Dates of a log that cannot follow one another as written. */
+export const rule: Rule = {
+  id: 'dates-out-of-order',
+  severity: 'error',
+  title: 'Dates that run backwards, or lie in the future',
+  why: 'Set time, due dates and the order of the work are reckoned from the dates of the log.',
+  mend: 'Correct the date that is wrong; mark it `?` where nobody knows.',
+  source: 'the calendar',
+  flagged: [
+    { text: 'began 2026-05-06\nfinished [[2026-05-04]]' },
+    {
+      text: 'began 2026-05-04\nfinished 2026-05-06\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  grout 0 - 7.2 neat cement, 0.29 m3, [[2026-04-05]]',
+    },
+    { text: 'finished 2026-05-06\nreported [[2026-05-01]]' },
+    { text: 'water\n  level 5.2 [[2027-05-07]]' },
+  ],
+  silent: [
+    { text: 'began 2026-05-04\nfinished 2026-05-06\nreported 2026-05-20\nwater\n  level 5.2 2026-05-07' },
+    { text: 'finished 2026-05-06\nabandonment 2026-06-01' },
+  ],
+  check: function* ({ log, today }) {
+    const began: Dated = { what: 'the beginning', moment: log.began };
+    const finished: Dated = { what: 'the finish', moment: log.finished };
+    const reported: Dated = { what: 'the report', moment: log.reported };
+    const work = workOf(log);
+    const later = laterOf(log);
+    if (isBefore(finished, began)) yield* reportOf(finished, began, 'before the work began,');
+    if (isBefore(reported, finished)) yield* reportOf(reported, finished, 'before the well was finished,');
+    for (const dated of [...work, ...later])
+      if (isBefore(dated, began)) yield* reportOf(dated, began, 'before the work began,');
+    for (const dated of work)
+      if (isBefore(finished, dated)) yield* reportOf(dated, finished, 'after the well was finished,');
+    for (const dated of [began, finished, reported, ...work, ...later]) yield* future(dated, today);
+  },
+};

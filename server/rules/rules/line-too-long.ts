@@ -1,0 +1,18 @@
+import { ofProblem } from '../of-problem.ts';
+import type { Rule } from '../rule.ts';
+
+/** A line longer than any log has. */
+export const rule: Rule = {
+  id: 'line-too-long',
+  severity: 'error',
+  title: 'A line that is too long to be read',
+  why: 'A line this long is not a log but something pasted or damaged; it is left unread, so that the rest stays quick.',
+  mend: 'Break it into lines, or remove it.',
+  source: 'the notation',
+  flagged: [{ text: `[[${'x'.repeat(10_000)}]]x` }],
+  silent: [{ text: 'note short' }],
+  check: ofProblem('line-too-long', {
+    message: ({ facts }) =>
+      `this line has ${facts.length ?? 'too many'} characters and is not read; break it into lines, or remove it`,
+  }),
+};

@@ -1,0 +1,19 @@
+import { didYouMean } from '../messages.ts';
+import { ofProblem } from '../of-problem.ts';
+import type { Rule } from '../rule.ts';
+
+/** A line that needs a depth or an interval and has none. */
+export const rule: Rule = {
+  id: 'missing-depth',
+  severity: 'error',
+  title: 'A line without its depths',
+  why: 'Without its depths nobody knows where in the well the line belongs, and nothing is reckoned from it.',
+  mend: 'Begin the line with its depths: `0 - 3.8`, or `- 3.8` from the base of the line above; `?` for a depth that nobody wrote down.',
+  source: 'the notation',
+  flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  [[shoe]]' }, { text: '[[casing]] steel 168.3 x 6.4' }],
+  silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' }, { text: 'strata\n  0 - 3.8 clay' }],
+  check: ofProblem('missing-depth', {
+    message: ({ written, facts, meant }) =>
+      `${facts.wanted === 'interval' ? 'an interval such as 0 - 3.8' : 'a depth'} is missing${written ? ` at "${written.slice(0, 40)}"` : ''}; write ? for what nobody knows${didYouMean(meant)}`,
+  }),
+};

@@ -1,0 +1,18 @@
+import { ofProblem } from '../of-problem.ts';
+import type { Rule } from '../rule.ts';
+
+/** A line of depths before any section is open. */
+export const rule: Rule = {
+  id: 'no-section',
+  severity: 'error',
+  title: 'Depths with no section above them',
+  why: 'Nobody can tell whether the depths are of the hole, of the ground or of something else, so the line is not read.',
+  mend: 'Put `strata`, `hole`, `water` or another section above the line.',
+  source: 'the notation',
+  flagged: [{ text: 'well KH-04\n[[0 - 3.8 clay]]' }],
+  silent: [{ text: 'well KH-04\nstrata\n0 - 3.8 clay' }],
+  check: ofProblem('no-section', {
+    message: ({ written }) =>
+      `"${written.slice(0, 40)}" stands below no section, so it is not read; put hole, strata, water or another section above it`,
+  }),
+};

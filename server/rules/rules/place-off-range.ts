@@ -1,0 +1,94 @@
+import type { Span } from '../../../grammar/span.ts';
+import type { Place, WellLog } from '../../model/log.ts';
+import { fix } from '../fixes.ts';
+import type { Fix, Report, Rule, RuleContext } from '../rule.ts';
+
+interface Angles {
+  readonly latitude: number;
+  readonly longitude: number;
+}
+
+const degrees = /[+-]?\d+(?:\.\d+)?/g;
+
+/** The two plain numbers of the line, as written, with their columns. */
+function writtenIn(place: Place, { tree }: RuleContext) {
+  const { start, end } = place.span;
+  const text = tree.lines[place.line]?.text.slice(0, end) ?? '';
+  const [first, second] = [...text.slice(start).matchAll(degrees)];
+  const at = (match: RegExpMatchArray) => ({
+    text: match[0],
+    span: { line: place.line, start: start + (match.index ?? 0), end: start + (match.index ?? 0) + match[0].length },
+  });
+  return first && second ? { first: at(first), second: at(second) } : null;
+}
+
+/** Where the two angles stand; the whole entry where they are not two plain numbers. */
+function anglesSpan(place: Place, context: RuleContext): Span {
+  const written = writtenIn(place, context);
+  return written ? { ...written.first.span, end: written.second.span.end } : place.span;
+}
+
+function exchange(place: Place, context: RuleContext): Fix[] {
+  const written = writtenIn(place, context);
+  if (!written) return [];
+  const { first, second } = written;
+  const edits = [
+    { span: first.span, text: second.text },
+    { span: second.span, text: first.text },
+  ];
+  return [fix('Exchange latitude and longitude', edits, { preferred: true })];
+}
+
+function westward(place: Place, context: RuleContext): Fix[] {
+  const second = writtenIn(place, context)?.second;
+  if (!second) return [];
+  const edits = [{ span: { ...second.span, end: second.span.start }, text: '-' }];
+  return [fix('Make the longitude west', edits, { preferred: true })];
+}
+
+function offRange(place: Place, { latitude, longitude }: Angles, context: RuleContext): Report | null {
+  const changed = Math.abs(latitude) > 90 && Math.abs(latitude) <= 180 && Math.abs(longitude) <= 90;
+  if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) return null;
+  const wrong =
+    Math.abs(latitude) > 90 ? `latitude ${latitude} is beyond 90°` : `longitude ${longitude} is beyond 180°`;
+  return {
+    span: anglesSpan(place, context),
+    message: `${wrong}${changed ? ': the two seem to have changed places; latitude comes first' : '; correct it'}`,
+    fixes: () => (changed ? exchange(place, context) : []),
+  };
+}
+
+/** Units that the trade uses in North America, which lies west of Greenwich. */
+const isAmerican = ({ units }: WellLog): boolean => units.depth === 'ft' && units.diameter === 'in';
+
+const eastward = (place: Place, { latitude, longitude }: Angles, context: RuleContext): Report | null =>
+  isAmerican(context.log) && latitude > 15 && longitude > 50
+    ? {
+        span: anglesSpan(place, context),
+        severity: 'hint',
+        message: `longitude ${longitude} lies east of Greenwich; west is written with a minus, -${longitude}`,
+        fixes: () => westward(place, context),
+      }
+    : null;
+
+/** Latitude or longitude that no place on earth has, or that has lost its sign. */
+export const rule: Rule = {
+  id: 'place-off-range',
+  severity: 'error',
+  title: 'A latitude or longitude out of range, or with a lost sign',
+  why: 'A well that is not where its record says cannot be found again, nor its neighbours warned.',
+  mend: 'Write latitude first, then longitude, in degrees; west and south take a minus.',
+  source: 'definition of latitude and longitude',
+  flagged: [
+    { text: 'place [[-98.3042 44.6128]]', fixed: 'place 44.6128 -98.3042' },
+    { text: 'units ft in\nplace [[44.6128 78.3042]]', fixed: 'units ft in\nplace 44.6128 -78.3042' },
+    { text: 'place [[44.6128 -783.042]]' },
+  ],
+  silent: [{ text: 'place 44.6128 -78.3042' }, { text: 'place 44.6128 78.3042' }],
+  check: (context) => {
+    const { place } = context.log;
+    if (!place || place.latitude === null || place.longitude === null) return [];
+    const angles = { latitude: place.latitude, longitude: place.longitude };
+    return [offRange(place, angles, context) ?? eastward(place, angles, context)].filter((each) => each !== null);
+  },
+};

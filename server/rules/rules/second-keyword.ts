@@ -1,0 +1,55 @@
+import { spanAt } from '../../../grammar/span.ts';
+import { rowById } from '../../../grammar/table.ts';
+import type { Keyword, Line } from '../../../grammar/tree.ts';
+import type { Report, Rule } from '../rule.ts';
+
+const manyTimes = new Set(['distance', 'shift', 'existing', 'photo', 'note']);
+const onceForAString = new Set(['shoe', 'centralizers', 'joints']);
+const strings = new Set(['casing', 'liner', 'screen']);
+
+const isOnceForAFile = (id: string): boolean => !manyTimes.has(id) && rowById(id).where === 'file';
+
+interface First {
+  readonly keyword: Keyword;
+  readonly line: number;
+}
+
+const reportOf = (keyword: Keyword, line: number, first: First, where: string): Report => ({
+  span: spanAt(line, keyword),
+  message: `${keyword.id} stands twice ${where}; the first counts, on line ${first.line + 1}, and this one is left out; remove one of the two`,
+  related: [{ span: spanAt(first.line, first.keyword), message: 'the first, which counts' }],
+});
+
+function* repeated(lines: readonly Line[]): Generator<Report> {
+  const inFile = new Map<string, First>();
+  let onString = new Map<string, First>();
+  for (const [line, { keyword }] of lines.entries()) {
+    if (!keyword) continue;
+    if (strings.has(keyword.id) && keyword.id !== 'screen') onString = new Map();
+    const isFile = isOnceForAFile(keyword.id);
+    if (!isFile && !onceForAString.has(keyword.id)) continue;
+    const seen = isFile ? inFile : onString;
+    const first = seen.get(keyword.id);
+    if (first) yield reportOf(keyword, line, first, isFile ? 'in this file' : 'under one string');
+    else seen.set(keyword.id, { keyword, line });
+  }
+}
+
+/** A keyword given twice where one counts. */
+export const rule: Rule = {
+  id: 'second-keyword',
+  severity: 'warning',
+  title: 'A keyword that stands twice where one counts',
+  why: 'The first one counts and the second is left out of the record; they may disagree.',
+  mend: 'Remove one of the two.',
+  source: 'the notation',
+  flagged: [
+    { text: 'well KH-04\n[[well]] KH-05' },
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  [[shoe]] 7.2' },
+  ],
+  silent: [
+    { text: 'note one\nnote two' },
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\ncasing +0.3 - 40 steel 114.3 x 6\n  shoe 40' },
+  ],
+  check: ({ tree }) => repeated(tree.lines),
+};

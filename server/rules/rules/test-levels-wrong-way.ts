@@ -1,0 +1,70 @@
+import type { Depth, Phase, Reading } from '../../model/log.ts';
+import { depthText, lengthText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+
+interface Step {
+  readonly before: Depth;
+  readonly after: Depth;
+  /** Metres in the wrong way. */
+  readonly wrong: number;
+}
+
+const levelOf = ({ level, drawdown }: Reading): Depth | null => level ?? drawdown;
+
+/** While the pump runs the level goes down, a growing depth; in recovery it comes back. */
+const wrongBy = (before: number, after: number, { kind }: Phase): number =>
+  kind === 'pumping' ? before - after : after - before;
+
+function stepsOf(phase: Phase): Step[] {
+  const levels = phase.readings.map(levelOf).filter((level) => level !== null && level.value !== null);
+  return levels.slice(1).flatMap((after, index) => {
+    const before = levels[index];
+    if (before?.value == null || after?.value == null) return [];
+    return [{ before, after, wrong: wrongBy(before.value, after.value, phase) }];
+  });
+}
+
+function rangeOf(phase: Phase): number {
+  const levels = phase.readings.flatMap((reading) => levelOf(reading)?.value ?? []);
+  return levels.length === 0 ? 0 : Math.max(...levels) - Math.min(...levels);
+}
+
+function reportOf(phase: Phase, { log, limits }: RuleContext): Report | null {
+  const least = limits['test-wrong-way-level-least']?.value ?? 0.05;
+  const share = limits['test-wrong-way-share-least']?.value ?? 0.02;
+  const floor = Math.max(least, share * rangeOf(phase));
+  const [first, second] = stepsOf(phase).filter(({ wrong }) => wrong > floor + 1e-9);
+  if (!first || !second) return null;
+  const text = ({ before, after, wrong }: Step) =>
+    `from ${depthText(before.value ?? 0, log.units)} to ${depthText(after.value ?? 0, log.units)} (${lengthText(wrong, log.units)})`;
+  const way = phase.kind === 'pumping' ? 'rises while the pump runs' : 'falls while the well recovers';
+  return {
+    span: second.after.span,
+    message: `the level ${way}, ${text(first)} and ${text(second)}, with no change of rate logged; correct the readings, log the change with rate, or begin recovery where the pump stopped`,
+    related: [{ span: first.after.span, message: `the first time, ${text(first)}` }],
+    limit: 'test-wrong-way-level-least',
+  };
+}
+
+/** Readings of a test that move against the pumping, more than once. */
+export const rule: Rule = {
+  id: 'test-levels-wrong-way',
+  severity: 'warning',
+  title: 'Test levels that run the wrong way',
+  why: 'At a steady rate the level falls and then steadies; in recovery it rises. Readings that go the other way, more than a ripple, tell of another rate or of slips of the pen.',
+  mend: 'Correct the readings, log the change of `rate`, or put `recovery` where the pump stopped.',
+  source: 'common practice; how much is a ripple is the pack’s, no source',
+  flagged: [
+    { text: 'test pump 40 L/min\n  0 5.2\n  1 6.14\n  2 7.9\n  3 6.71\n  10 9.4\n  15 [[8.1]]\n  60 11.9' },
+    { text: 'test pump 40 L/min\n  0 5.2\n  60 11.9\n  recovery\n  1 10.2\n  2 10.9\n  5 8\n  10 [[9]]' },
+  ],
+  silent: [
+    { text: 'test pump 40 L/min\n  0 5.2\n  1 6.14\n  2 6.71\n  60 11.9\n  recovery\n  1 10.2\n  60 5.6' },
+    { text: 'test pump 40 L/min\n  0 5.2\n  1 6.14\n  2 6.11\n  3 6.09\n  60 11.9' },
+    { text: 'test pump 40 L/min\n  0 5.2\n  1 6.14\n  2 5.9\n  60 11.9' },
+  ],
+  check: (context) =>
+    context.log.tests
+      .flatMap((test) => [...test.phases, ...test.observed.flatMap((well) => well.phases)])
+      .flatMap((phase) => reportOf(phase, context) ?? []),
+};

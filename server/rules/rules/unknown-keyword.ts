@@ -1,0 +1,18 @@
+import { didYouMean } from '../messages.ts';
+import { ofProblem } from '../of-problem.ts';
+import type { Rule } from '../rule.ts';
+
+/** A line that begins with a word that is no keyword. */
+export const rule: Rule = {
+  id: 'unknown-keyword',
+  severity: 'error',
+  title: 'A line whose first word is no keyword',
+  why: 'The line is not read, and nothing of it is in the record.',
+  mend: 'Correct the keyword; or begin the line with `note`, `;` or `#`.',
+  source: 'the notation',
+  flagged: [{ text: '[[zebra]] 12 steel' }],
+  silent: [{ text: 'note zebra 12 steel' }, { text: '# zebra 12 steel' }],
+  check: ofProblem('unknown-keyword', {
+    message: ({ written, meant }) => `"${written}" is no keyword, so this line is not read${didYouMean(meant)}`,
+  }),
+};

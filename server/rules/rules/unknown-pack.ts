@@ -1,0 +1,31 @@
+import type { TextField } from '../../model/log.ts';
+import { packById, packs } from '../../packs/index.ts';
+import { overwrite } from '../fixes.ts';
+import { didYouMean, orList } from '../messages.ts';
+import { nearNames } from '../near-names.ts';
+import type { Report, Rule } from '../rule.ts';
+
+const ids = packs.map(({ id }) => id);
+
+function reportOf({ text, span }: TextField): Report {
+  const near = nearNames(text, ids);
+  const known = near.length > 0 ? didYouMean(near) : `; known are ${orList(ids)}`;
+  return {
+    span,
+    message: `there is no rule pack "${text}"${known}`,
+    fixes: () => near.map((id, index) => overwrite(span, id, { preferred: index === 0 })),
+  };
+}
+
+/** A rule pack that nobody knows. */
+export const rule: Rule = {
+  id: 'unknown-pack',
+  severity: 'error',
+  title: 'A rule pack that is not known',
+  why: 'The limits of a pack that is not known are not checked.',
+  mend: 'Correct the name. Packs are a help for checking, not the law.',
+  source: 'the packs that come with the program',
+  flagged: [{ text: 'rules [[generl]]', fixed: 'rules general' }],
+  silent: [{ text: 'rules general' }],
+  check: ({ log }) => log.packs.filter(({ text }) => packById(text) === undefined).map(reportOf),
+};

@@ -1,0 +1,21 @@
+import { didYouMean } from '../messages.ts';
+import { ofProblem } from '../of-problem.ts';
+import type { Rule } from '../rule.ts';
+
+/** Long rubbish is shown only as far as it takes to know it again. */
+const shortened = (written: string): string => (written.length > 40 ? `${written.slice(0, 40)}…` : written);
+
+/** Something that looks like a value and is none. */
+export const rule: Rule = {
+  id: 'unreadable',
+  severity: 'error',
+  title: 'Something that cannot be read',
+  why: 'It is left out of the record.',
+  mend: 'Write it another way, or put it in a remark after `;`.',
+  source: 'the notation',
+  flagged: [{ text: 'place [[44x]] -78.3042' }],
+  silent: [{ text: 'place 44.6128 -78.3042' }],
+  check: ofProblem('unreadable', {
+    message: ({ written, meant }) => `"${shortened(written)}" cannot be read here and is left out${didYouMean(meant)}`,
+  }),
+};
