@@ -31,6 +31,8 @@ export interface Atom {
   readonly kind: AtomKind;
   /** As the long form has it; as written for names, unknown words and fillers. */
   readonly text: string;
+  /** The texts of the single terms and links that make up a group; `text` alone where it is none. */
+  readonly members: readonly string[];
   readonly mentions: readonly Mention[];
   readonly start: number;
   readonly end: number;
@@ -158,6 +160,7 @@ const placeIn = (run: Run, at: number, length: number, parted: boolean): Place =
 const atomAt = (place: Place, kind: AtomKind, text: string, mentions: readonly Mention[]): Atom => ({
   kind,
   text,
+  members: [text],
   mentions,
   start: place.start,
   end: place.end,
@@ -267,7 +270,8 @@ const groupEnd = (
 const merged = (kind: AtomKind, group: readonly Atom[], text: string): Atom => {
   const first = group[0] as Atom;
   const end = group.at(-1)?.end ?? first.end;
-  return { ...first, kind, text, end, mentions: group.flatMap((atom) => atom.mentions) };
+  const members = group.flatMap((atom) => atom.members);
+  return { ...first, kind, text, members, end, mentions: group.flatMap((atom) => atom.mentions) };
 };
 
 const textOf = (group: readonly Atom[], join: (before: Atom, after: Atom) => string): string =>

@@ -162,14 +162,16 @@ const partsOf = (atoms: readonly Atom[]): readonly (readonly Atom[])[] => {
   return parts;
 };
 
-const wordsWithin = ({ text }: Atom): readonly string[] => text.split(/[ -]/);
+const wordsWithin = (text: string): readonly string[] => text.split(/[ -]/);
 
 /** False where long forms side by side would be read as another term than those that they stand for. */
 const readsAsMeant = (atoms: readonly Atom[]): boolean => {
-  const words = atoms.flatMap(wordsWithin);
+  const members = atoms.flatMap((atom) => atom.members).map(wordsWithin);
+  const words = members.flat();
   let start = 0;
-  for (const atom of atoms) {
-    const end = start + wordsWithin(atom).length;
+  let end = 0;
+  for (const member of members) {
+    end += member.length;
     while (start < end) start += matchAt(words, start, descriptionLists)?.length ?? 1;
     if (start > end) return false;
   }
