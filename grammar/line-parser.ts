@@ -211,7 +211,7 @@ class LineParser extends EmbeddedActionsParser {
   private doubtIsValue(k: number): boolean {
     const next = this.LA(k + 1);
     return (
-      tokenMatcher(next, UnitWord) || this.isDash(k + 1) || tokenMatcher(next, Times) || (k > 1 && this.isDash(k - 1))
+      tokenMatcher(next, UnitWord) || this.isDash(k + 1) || tokenMatcher(next, Times) || (k > 1 && (this.isDash(k - 1) || tokenMatcher(this.LA(k - 1), Times)))
     );
   }
 
@@ -299,7 +299,7 @@ class LineParser extends EmbeddedActionsParser {
       },
     });
     this.OPTION4({
-      GATE: () => tokenMatcher(this.LA(1), Times) && atom.kind === 'quantity',
+      GATE: () => tokenMatcher(this.LA(1), Times) && this.startsValue(2) && atom.kind === 'quantity',
       DEF: () => {
         this.CONSUME(Times);
         const second = this.SUBRULE5(this.quantity);
@@ -371,16 +371,18 @@ class LineParser extends EmbeddedActionsParser {
       },
     });
     let unit: IToken | null = null;
-    this.OPTION3(() => {
-      unit = this.OR3([
-        { ALT: () => this.CONSUME(UnitWord) },
-        { GATE: () => this.gluedTo(1), ALT: () => this.CONSUME(InchMark) },
-      ]);
-      marks.end = endOf(unit);
-      this.OPTION4({
-        GATE: () => this.gluedTo(1),
-        DEF: () => (marks.end = this.takeDoubt(this.CONSUME3(Doubt), marks)),
-      });
+    this.OPTION3({
+      GATE: () => tokenMatcher(this.LA(1), UnitWord) || this.gluedTo(1),
+      DEF: () => {
+        unit = this.OR3([{ ALT: () => this.CONSUME(UnitWord) }, { ALT: () => this.CONSUME(InchMark) }]);
+        marks.end = endOf(unit);
+        this.OPTION4({
+          GATE: () => this.gluedTo(1),
+          DEF: () => {
+            marks.end = this.takeDoubt(this.CONSUME3(Doubt), marks);
+          },
+        });
+      },
     });
     return this.ACTION(() => quantity(marks, figure, unit));
   });
@@ -455,8 +457,16 @@ class LineParser extends EmbeddedActionsParser {
   read(input: IToken[]): Atom[] {
     this.input = input;
     this.leads = true;
-    return this.line();
+    const atoms = this.line() as Atom[] | undefined;
+    return atoms && this.errors.length === 0 ? atoms : [unreadable(input)];
   }
+}
+
+/** Every token fits somewhere, so that this is for a mistake of the grammar's own: the line is said to be unreadable. */
+function unreadable(input: readonly IToken[]): Bad {
+  const [first, last] = [input[0], input[input.length - 1]];
+  const at = { start: first?.startOffset ?? 0, end: last ? endOf(last) : 0 };
+  return { kind: 'bad', ...at, problem: problem('unreadable', at, first?.image ?? '') };
 }
 
 function product(first: Quantity, second: Quantity, counted: IToken | null): Product {

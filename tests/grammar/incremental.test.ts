@@ -88,3 +88,17 @@ describe('any text', () => {
     expect(line?.items).toEqual([]);
   });
 });
+
+describe('the line parser', () => {
+  const marks = ['0', 'x', '.', '?', '-', '+', '~', '<', 'to', 'td', "'", '"', 'm', '/', '2026-05-04', '08:15', '½', ',', '(', 'bags', '6', '1/4', ' '];
+
+  test('finds a place for every token', () => {
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...marks), { maxLength: 9 }), (parts) => {
+        const whole = parseText(`hole\n${parts.join('')}`).lines[1]?.problems ?? [];
+        expect(whole.filter((each) => each.code === 'unreadable')).toEqual([]);
+      }),
+      { numRuns: 20_000 },
+    );
+  });
+});
