@@ -10,7 +10,7 @@ export const layer = list('layer', 'Bodies within other ground', [
   said('lenses', 'lens|lns', 'Bodies that thin out to their edges.'),
   said('partings', 'parting|ptgs|ptg', 'Thin layers along which rock splits.'),
   said('beds', 'bed|bds', 'Layers of one kind.'),
-  said('ledges', 'ledge|ldg|ldgs|shelf|shelves', 'Hard layers.'),
+  said('ledges', 'shelf|shelves|ldgs', 'Hard layers.'),
   said('pockets', 'pocket|pkt|pkts', 'Small separate bodies.'),
   said('nodules', 'nodule|nods', 'Rounded lumps.'),
   said('concretions', 'concretion', 'Lumps cemented around a middle.'),

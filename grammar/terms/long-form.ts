@@ -162,21 +162,40 @@ const partsOf = (atoms: readonly Atom[]): readonly (readonly Atom[])[] => {
   return parts;
 };
 
-const wordsWithin = (text: string): readonly string[] => text.split(/[ -]/);
+const pushWords = (words: string[], text: string): void => {
+  if (text.includes(' ') || text.includes('-')) words.push(...text.split(/[ -]/));
+  else words.push(text);
+};
+
+/** The words of a part, and how many there are up to the end of each of its members. */
+const membersOf = (atoms: readonly Atom[]): { readonly words: readonly string[]; readonly ends: readonly number[] } => {
+  const words: string[] = [];
+  const ends: number[] = [];
+  for (const { members } of atoms) {
+    for (const member of members) {
+      pushWords(words, member);
+      ends.push(words.length);
+    }
+  }
+  return { words, ends };
+};
+
+const isOneTerm = (atoms: readonly Atom[]): boolean => atoms.length === 1 && atoms[0]?.members.length === 1;
 
 /** False where long forms side by side would be read as another term than those that they stand for. */
 const readsAsMeant = (atoms: readonly Atom[]): boolean => {
-  const members = atoms.flatMap((atom) => atom.members).map(wordsWithin);
-  const words = members.flat();
+  if (isOneTerm(atoms)) return true;
+  const { words, ends } = membersOf(atoms);
   let start = 0;
-  let end = 0;
-  for (const member of members) {
-    end += member.length;
+  for (const end of ends) {
     while (start < end) start += matchAt(words, start, descriptionLists)?.length ?? 1;
     if (start > end) return false;
   }
   return true;
 };
+
+const isSound = (atoms: readonly Atom[]): boolean =>
+  atoms.some((atom, at) => at > 0 && atom.parted) ? partsOf(atoms).every(readsAsMeant) : readsAsMeant(atoms);
 
 const laidOut = ({ atoms, segments }: Description): readonly (readonly Atom[])[] => {
   const head = segments.findIndex(({ kind }) => kind === 'phrase');
@@ -205,6 +224,7 @@ const withSymbolsMarked = (parts: readonly (readonly Atom[])[]): readonly (reado
  */
 export const writeDescription = (description: Description, pieces: readonly Piece[]): string => {
   const parts = laidOut(description);
-  if (!parts.flatMap(partsOf).every(readsAsMeant)) return asWritten(pieces);
-  return withSymbolsMarked(parts).map(wordsOf).join(', ');
+  if (!parts.every(isSound)) return asWritten(pieces);
+  const marked = description.symbols.length === 0 ? parts : withSymbolsMarked(parts);
+  return marked.map(wordsOf).join(', ');
 };

@@ -394,7 +394,13 @@ export const material = list('material', 'Materials', [
 
   rock('bedrock', 'bdrk|bed rock|bdrx|solid rock', null, '', 'Rock in place, kind not told.'),
   rock('rock', 'rk|rx|rocks|rck|rock formation', null, 'rocky', 'Rock, kind not told.'),
-  rock('ledge rock', 'ledgerock', null, '', 'Rock in a shelf at the top of bedrock.'),
+  rock(
+    'ledge rock',
+    'ledgerock|ledge|rock ledge|ldg|rock shelf|ledge of rock',
+    null,
+    '',
+    'Rock in a shelf at the top of bedrock.',
+  ),
   rock('rotten rock', 'rottenstone|rotten stone', null, '', 'Rock that weathering has softened through.'),
   rock('shelf rock', '', null, '', 'A flat hard layer of rock.'),
   rock('granular rock', '', null, '', 'Rock with plain grains, kind not told.'),
