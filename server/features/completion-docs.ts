@@ -10,7 +10,7 @@ import { termsOf } from './words.ts';
 
 function describeRule(id: string): string | null {
   const rule = ruleById(id);
-  return rule === undefined ? null : paragraphs([`**${escapeMarkdown(rule.title)}**`, escapeMarkdown(rule.why)]);
+  return rule === undefined ? null : paragraphs([`**${escapeMarkdown(rule.title)}**`, rule.why]);
 }
 
 /** Markdown about a suggestion; null where there is nothing to say. */

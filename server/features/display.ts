@@ -70,12 +70,12 @@ const shown: Readonly<Record<string, string>> = {
 export const unitText = (id: string): string =>
   shown[id] ?? id.replace(/([a-z])3(?![0-9])/g, '$1³').replace(/([a-z])2(?![0-9])/g, '$1²');
 
-/** A number with four significant digits, never fewer than its whole part, no idle zeros. */
+/** A number with four significant digits and from ten on two decimals, never fewer than its whole part, no idle zeros. */
 export function numberText(value: number): string {
   if (!Number.isFinite(value)) return '?';
-  if (Math.abs(value) >= 1000) return String(Math.round(value));
-  const text = value.toPrecision(4);
-  return String(Number(text));
+  const size = Math.abs(value);
+  if (size >= 1000) return String(Math.round(value));
+  return String(Number(size >= 10 ? value.toFixed(2) : value.toPrecision(4)));
 }
 
 /** A SI value in a unit, as shown. */

@@ -18,10 +18,10 @@ function describeFinding(finding: Finding, place: HoverPlace): string {
   const rule = ruleById(finding.rule);
   return lines([
     `${codeSpan(finding.rule)}: ${escapeMarkdown(finding.message)}`,
-    rule === undefined ? null : `Why: ${escapeMarkdown(rule.why)}`,
-    rule === undefined ? null : `What to do: ${escapeMarkdown(rule.mend)}`,
+    rule === undefined ? null : `Why: ${rule.why}`,
+    rule === undefined ? null : `What to do: ${rule.mend}`,
     limitLine(finding, place),
-    rule === undefined ? null : `Source: ${escapeMarkdown(rule.source)}`,
+    rule === undefined ? null : `Source: ${rule.source}`,
   ]);
 }
 

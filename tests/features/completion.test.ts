@@ -1,0 +1,179 @@
+import { describe, expect, test } from 'vitest';
+import { complete } from '../../server/features/completion.ts';
+import type { Suggestion } from '../../server/features/completion/suggestion.ts';
+import { describeSuggestion } from '../../server/features/completion-docs.ts';
+import { edited, marked } from './fixture.ts';
+
+const offered = (text: string): readonly Suggestion[] => {
+  const { snapshot, at } = marked(text);
+  return complete(snapshot, at)?.suggestions ?? [];
+};
+
+const labels = (text: string): readonly string[] => offered(text).map(({ label }) => label);
+
+/** The text after a suggestion is taken. */
+const taken = (text: string, label: string): string => {
+  const { snapshot, at, lines } = marked(text);
+  const completion = complete(snapshot, at);
+  const suggestion = completion?.suggestions.find((each) => each.label === label);
+  if (completion === null || suggestion === undefined) throw new Error(`${label} is not offered`);
+  const span = suggestion.from === null ? completion.replace : { ...completion.replace, start: suggestion.from };
+  return edited(lines, [{ span, text: suggestion.insert }]);
+};
+
+describe('at the start of a line', () => {
+  test('an empty file is offered its head first', () => {
+    expect(labels('|').slice(0, 3)).toEqual(['well', 'units', 'rules']);
+  });
+
+  test('what hangs on the open string comes first', () => {
+    expect(labels('casing 0 - 7.2 steel\n  |').slice(0, 4)).toEqual(['shoe', 'centralizers', 'joints', 'screen']);
+    expect(labels('test pump 40 L/min\n0 5.2\n|').slice(0, 3)).toEqual(['rate', 'recovery', 'observed']);
+  });
+
+  test('a keyword half typed does not hide what hangs on the section', () => {
+    expect(labels('casing 0 - 7.2 steel\n  sh|')[0]).toBe('shoe');
+  });
+
+  test('a head line that is given is not offered again', () => {
+    expect(labels('well KH-04\n|')).not.toContain('well');
+    expect(labels('note one\n|')).toContain('note');
+  });
+
+  test('other spellings are matched', () => {
+    const geology = offered('ge|').find(({ label }) => label === 'strata');
+    expect(geology?.filter).toContain('geology');
+  });
+
+  test('a snippet has a stop for each depth and makes none up', () => {
+    expect(taken('ca|', 'casing')).toBe('casing ${1:?} - ${2:?} $0');
+    expect(taken('casing 0 - 7.2 steel\n  sh|', 'shoe')).toBe('casing 0 - 7.2 steel\n  shoe ${1:?} $0');
+    expect(taken('st|', 'strata')).toBe('strata\n  $0');
+  });
+
+  test('every keyword can be explained', () => {
+    const docs = offered('|').map(({ about }) => about && describeSuggestion(about));
+    expect(docs.every((doc) => doc?.includes('```drillhand'))).toBe(true);
+  });
+});
+
+describe('depths', () => {
+  test('the next interval begins at the base above', () => {
+    const [first] = offered('strata\n  0 - 3.8 clay\n  |');
+    expect(first).toMatchObject({ label: '- ', detail: 'from 3.8, the base above' });
+  });
+
+  test('grout goes on from the fill above, not from a single depth', () => {
+    const first = offered('strata\n  0 - 3 clay\n  - 4.5 sand\n\n  # note\n|')[0];
+    expect(first?.detail).toBe('from 4.5, the base above');
+  });
+
+  test('after the dash: the bottom of the hole', () => {
+    const found = offered('hole\n  0 - 61 152\nstrata\n  0 - |');
+    expect(found.map(({ label, detail }) => [label, detail])).toEqual([['td', 'bottom of the hole, 61 m']]);
+  });
+
+  test('what hangs on a string is offered its foot', () => {
+    const string = 'casing +0.45 - 7.2 steel\n';
+    expect(labels(`${string}  shoe |`)).toEqual(['7.2']);
+    expect(labels(`${string}  grout 0 - |`)).toEqual(['7.2', 'td']);
+  });
+
+  test('a foot that nobody wrote down is not offered', () => {
+    expect(labels('casing +0.45 - ? steel\n  shoe |')).toEqual([]);
+  });
+});
+
+describe('items', () => {
+  const grout = 'casing 0 - 7.2 steel\n  grout 0 - 7.2';
+
+  test('terms and labels of the items that the line still lacks', () => {
+    expect(labels(`${grout} |`)).toEqual(expect.arrayContaining(['neat cement', 'tremie', 'w/c', 'bentonite chips']));
+    const later = labels(`${grout} neat cement, w/c 0.5, |`);
+    expect(later).not.toContain('neat cement');
+    expect(later).not.toContain('w/c');
+    expect(later).toContain('tremie');
+  });
+
+  test('what stands after the cursor is not lacking', () => {
+    expect(labels(`${grout} | neat cement`)).not.toContain('bentonite chips');
+  });
+
+  test('short forms are matched', () => {
+    const brown = offered('strata\n  0 - 3 clay, b|').find(({ label }) => label === 'brown');
+    expect(brown?.filter.split(' ')).toContain('brn');
+    expect(brown?.about).toMatchObject({ kind: 'term', list: 'colour' });
+  });
+
+  test('a term of several words replaces those that are typed', () => {
+    expect(taken(`${grout} neat ce|`, 'neat cement')).toBe(`${grout} neat cement`);
+    expect(taken(`${grout} tr|`, 'tremie')).toBe(`${grout} tremie`);
+  });
+
+  test('a label brings the blank before its value', () => {
+    expect(taken(`${grout} neat cement, w|`, 'w/c')).toBe(`${grout} neat cement, w/c `);
+  });
+
+  test('no items before the depths', () => {
+    expect(labels('strata\n  0 |')).not.toContain('clay');
+  });
+
+  test('terms are explained when asked', () => {
+    const clay = offered('strata\n  0 - 3 cl|').find(({ label }) => label === 'clay');
+    expect(clay?.about && describeSuggestion(clay.about)).toContain('**clay**');
+  });
+});
+
+describe('units', () => {
+  const grout = 'casing 0 - 7.2 steel\n  grout 0 - 7.2 neat cement';
+
+  test('a number that waits for its unit is offered those of the items that lack', () => {
+    const found = labels(`${grout}, 0.29 |`);
+    expect(found[0]).toBe('m3');
+    expect(found).toEqual(expect.arrayContaining(['bags', 'kg', 'L']));
+    expect(labels(`${grout}, 0.29 m3, 9 |`)[0]).toBe('bags');
+  });
+
+  test('right behind the number there are units alone', () => {
+    expect(offered(`${grout}, 0.29|`).every(({ kind }) => kind === 'unit')).toBe(true);
+    expect(taken(`${grout}, 0.29|`, 'm3')).toBe(`${grout}, 0.29m3`);
+  });
+
+  test('a file in feet is offered its own units first, and gallons by name', () => {
+    const found = labels('units ft in\nwater\n  38 fresh, 25|');
+    expect(found.indexOf('gpm-us')).toBeLessThan(found.indexOf('L/min'));
+    expect(found).not.toContain('gpm');
+    expect(labels('units ft in gal-us\nwater\n  38 fresh, 25|')).toContain('gpm');
+  });
+
+  test('a depth is offered lengths', () => {
+    expect(labels('strata\n  0 - 38|')).toEqual(['m', 'cm', 'mm', 'ft', 'in']);
+  });
+
+  test('a number that is read without a unit is not asked for one', () => {
+    expect(offered('hole\n  0 - 7.2 254 |').some(({ kind }) => kind === 'unit')).toBe(false);
+  });
+});
+
+describe('words of other lines', () => {
+  test('packs after rules, units after units', () => {
+    expect(labels('rules |')).toContain('general');
+    expect(labels('rules general |')).not.toContain('general');
+    expect(labels('units ft |')).toEqual(expect.arrayContaining(['in', 'gal-us', 'gal-imp']));
+  });
+
+  test('after allow: the rules that speak of the line, and of the line below where it stands alone', () => {
+    expect(labels('strata\n  0 - 3 claq  # allow |')).toEqual(['unknown-term']);
+    expect(labels('strata\n# allow |\n  0 - 3 claq')).toEqual(['unknown-term']);
+    expect(labels('strata\n  0 - 3 claq  # |')).toEqual(['allow']);
+    expect(taken('strata\n  0 - 3 claq  # allow un|', 'unknown-term')).toBe('strata\n  0 - 3 claq  # allow unknown-term: ');
+  });
+
+  test.each(['strata\n  0 - 3 clay ; c|', '# some c|', 'note c|', 'owner c|'])('nothing in %j', (text) => {
+    expect(labels(text)).toEqual([]);
+  });
+
+  test('nothing on a line too long to be read', () => {
+    expect(labels(`strata\n  0 - 3 ${'clay '.repeat(2000)}|`)).toEqual([]);
+  });
+});
