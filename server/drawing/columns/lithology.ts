@@ -1,0 +1,153 @@
+import { shown, yOf } from '../depth-scale.ts';
+import type { Contact, Layer } from '../layers.ts';
+import { type Box, ellipse, filled, line, type Part, rect, type Shape, type Style, stroked, tiled } from '../shapes.ts';
+import { textRow, types } from '../text.ts';
+import { groundTile } from '../tiles/ground-tiles.ts';
+import { intervalWithUnit } from '../words.ts';
+import type { Column, ColumnPlace } from './column.ts';
+
+const contactStyles: Readonly<{ [C in Contact]: Style }> = {
+  sharp: stroked('ink', 0.3),
+  approximate: stroked('ink', 0.3, [1.6, 1]),
+  doubtful: stroked('ink', 0.3, [0.7, 0.9]),
+};
+
+/** A layer in words. */
+export const layerTitle = ({ stratum }: Pick<Layer, 'stratum'>, unit: string): string =>
+  `${intervalWithUnit(stratum.interval, unit)}: ${stratum.description || 'not described'}`;
+
+const isUnknown = (layer: Layer): boolean => layer.stratum.ground === null || layer.stratum.ground.class === 'unknown';
+
+function layerPart(layer: Layer, { scale, box }: ColumnPlace, unit: string): Part {
+  const [top, bottom] = [yOf(scale, shown(scale.window, layer.top)), yOf(scale, shown(scale.window, layer.bottom))];
+  const middle = (top + bottom) / 2;
+  const hasRoom = bottom - top > types.doubt.size;
+  const query =
+    isUnknown(layer) && hasRoom
+      ? [textRow('?', box.x + box.width / 2, middle - types.doubt.size / 2, types.doubt, 'middle')]
+      : [];
+  return {
+    name: 'layer',
+    line: layer.stratum.line,
+    title: layerTitle(layer, unit),
+    shapes: [rect(box.x, top, box.width, bottom - top, tiled(groundTile(layer.stratum.ground).id)), ...query],
+  };
+}
+
+const side = stroked('ink', 0.15);
+const queryWidth = 2.6;
+
+function contactShapes(box: Box, y: number, contact: Contact): Shape[] {
+  const [left, right] = [box.x, box.x + box.width];
+  const style = contactStyles[contact];
+  if (contact !== 'doubtful')
+    return [
+      line(
+        [
+          [left, y],
+          [right, y],
+        ],
+        style,
+      ),
+    ];
+  const middle = (left + right) / 2;
+  return [
+    line(
+      [
+        [left, y],
+        [middle - queryWidth / 2, y],
+      ],
+      style,
+    ),
+    ellipse(middle, y, queryWidth / 2, queryWidth / 2, filled('paper')),
+    textRow('?', middle, y - types.doubt.size / 2, types.doubt, 'middle'),
+    line(
+      [
+        [middle + queryWidth / 2, y],
+        [right, y],
+      ],
+      style,
+    ),
+  ];
+}
+
+const surer = (a: Contact, b: Contact): Contact =>
+  a === 'sharp' ? b : a === 'approximate' && b === 'doubtful' ? b : a;
+
+interface ContactMark {
+  readonly depth: number;
+  readonly contact: Contact;
+  readonly line: number;
+}
+
+/** One mark for each contact: where the base above and the top below are one, the doubt of either counts. */
+function contactsOf(layers: readonly Layer[]): ContactMark[] {
+  const marks = new Map<number, ContactMark>();
+  const add = (depth: number, contact: Contact, at: number): void => {
+    const before = marks.get(depth);
+    marks.set(depth, { depth, line: before?.line ?? at, contact: before ? surer(before.contact, contact) : contact });
+  };
+  for (const layer of layers) {
+    add(layer.bottom, layer.bottomContact, layer.stratum.line);
+    if (layer.top !== 0) add(layer.top, layer.topContact, layer.stratum.line);
+  }
+  return [...marks.values()].sort((a, b) => a.depth - b.depth);
+}
+
+/** The sides of the column, as far as there are layers. */
+function sidesPart(layers: readonly Layer[], { scale, box }: ColumnPlace): Part {
+  const shapes = layers.flatMap((layer) => {
+    const [top, bottom] = [yOf(scale, shown(scale.window, layer.top)), yOf(scale, shown(scale.window, layer.bottom))];
+    const surface =
+      layer.top === 0
+        ? [
+            line(
+              [
+                [box.x, top],
+                [box.x + box.width, top],
+              ],
+              contactStyles.sharp,
+            ),
+          ]
+        : [];
+    return [
+      ...surface,
+      ...[box.x, box.x + box.width].map((x) =>
+        line(
+          [
+            [x, top],
+            [x, bottom],
+          ],
+          side,
+        ),
+      ),
+    ];
+  });
+  return { name: 'sides', line: null, title: 'Logged ground', shapes };
+}
+
+/** The layers by their patterns, and the contacts between them. */
+export const lithologyColumn: Column = {
+  id: 'lithology',
+  heading: () => 'Ground',
+  subheading: () => '',
+  width: 16,
+  grows: false,
+  rise: 0,
+  isNeeded: () => true,
+  labels: () => [],
+  parts: ({ layers, unit, window }, place) => [
+    ...layers.layers
+      .filter((layer) => layer.bottom > window.top && layer.top < window.bottom)
+      .map((layer) => layerPart(layer, place, unit)),
+    sidesPart(layers.layers, place),
+    ...contactsOf(layers.layers)
+      .filter(({ depth }) => depth >= window.top && depth <= window.bottom)
+      .map(({ depth, contact, line: at }) => ({
+        name: `contact-${contact}`,
+        line: at,
+        title: `Contact, ${contact}`,
+        shapes: contactShapes(place.box, yOf(place.scale, depth), contact),
+      })),
+  ],
+};

@@ -1,0 +1,187 @@
+import type { Depth, Interval, Measure, PipeString, WellLog } from '../../model/log.ts';
+import type { DepthWindow, Extent } from '../depth-window.ts';
+
+/** A stretch of hole of one diameter, in metres. */
+export interface HoleStretch extends Extent {
+  readonly line: number;
+  readonly diameter: number;
+  /** False where the notes do not say how wide it is: the diameter is then only how it is drawn. */
+  readonly known: boolean;
+}
+
+/** A string with what is needed to draw it, in metres. */
+export interface DrawnString extends Extent {
+  readonly string: PipeString;
+  readonly outer: number;
+  readonly inner: number;
+  readonly sizeKnown: boolean;
+  readonly topKnown: boolean;
+  readonly bottomKnown: boolean;
+}
+
+/** The well in metres, before it is put on the page. */
+export interface WellGeometry {
+  readonly hole: readonly HoleStretch[];
+  /** The widest first, so that what stands inside is drawn over what stands outside. */
+  readonly strings: readonly DrawnString[];
+  /** The greatest width drawn. */
+  readonly widest: number;
+  /** The greatest diameter that the notes give, where it is more than can be drawn; else null. */
+  readonly tooWide: number | null;
+}
+
+/* A dug well may be 3 m across; a greater diameter is a slip of the unit and is drawn cut off. */
+const widestDrawn = 5;
+const assumedHole = 0.2;
+const assumedWall = 0.006;
+
+const positive = (value: number | null | undefined): value is number =>
+  value != null && Number.isFinite(value) && value > 0;
+const finite = (depth: Depth | null | undefined): number | null =>
+  depth?.value != null && Number.isFinite(depth.value) ? depth.value : null;
+
+const diameterOf = (measure: Measure | null): number | null =>
+  positive(measure?.value) ? Math.min(measure.value, widestDrawn) : null;
+
+interface Bored extends Extent {
+  readonly line: number;
+  readonly diameter: number | null;
+}
+
+/** The interval in order and within the window; null where an end is unknown or nothing of it is shown. */
+export function extentOf(interval: Interval | null, window: DepthWindow): Extent | null {
+  const [a, b] = [finite(interval?.top), finite(interval?.bottom)];
+  if (a === null || b === null) return null;
+  const top = Math.max(Math.min(a, b), window.top);
+  const bottom = Math.min(Math.max(a, b), window.bottom);
+  return top < bottom ? { top, bottom } : null;
+}
+
+function boredOf(log: WellLog, window: DepthWindow): Bored[] {
+  return [...log.existing, ...log.hole].flatMap(({ line, interval, diameter }) => {
+    const extent = extentOf(interval, window);
+    return extent === null ? [] : [{ line, ...extent, diameter: diameterOf(diameter) }];
+  });
+}
+
+const widestOf = (sizes: readonly (number | null)[], otherwise: number): number =>
+  sizes.reduce<number>((most, size) => Math.max(most, size ?? 0), 0) || otherwise;
+
+/** The hole as it stands at the end: at each depth the widest that was bored there. */
+function holeStretches(bored: readonly Bored[], otherwise: number): HoleStretch[] {
+  const edges = [...new Set(bored.flatMap(({ top, bottom }) => [top, bottom]))].sort((a, b) => a - b);
+  const stretches: HoleStretch[] = [];
+  for (const [n, top] of edges.entries()) {
+    const bottom = edges[n + 1];
+    const here = bottom === undefined ? [] : bored.filter((each) => each.top <= top && each.bottom >= bottom);
+    if (bottom === undefined || here.length === 0) continue;
+    const winner = here.reduce((best, each) => ((each.diameter ?? 0) > (best.diameter ?? 0) ? each : best));
+    stretches.push({
+      top,
+      bottom,
+      line: winner.line,
+      diameter: winner.diameter ?? otherwise,
+      known: winner.diameter !== null,
+    });
+  }
+  return joined(stretches);
+}
+
+function joined(stretches: readonly HoleStretch[]): HoleStretch[] {
+  const kept: HoleStretch[] = [];
+  for (const stretch of stretches) {
+    const last = kept.at(-1);
+    if (last && last.line === stretch.line && last.bottom === stretch.top)
+      kept[kept.length - 1] = { ...last, bottom: stretch.bottom };
+    else kept.push(stretch);
+  }
+  return kept;
+}
+
+/** Where the string's top stands at the end: as set, or where it was cut. */
+const topOf = (string: PipeString): number | null => finite(string.cuts.at(-1)?.to) ?? finite(string.interval.top);
+const footOf = (string: PipeString): number | null => finite(string.interval.bottom) ?? finite(string.shoe?.depth);
+
+function drawnString(string: PipeString, window: DepthWindow, holeWidth: number): DrawnString[] {
+  const [top, foot] = [topOf(string), footOf(string)];
+  const bottom = foot ?? (top === null ? null : window.bottom);
+  if (bottom === null) return [];
+  const [high, low] = [Math.min(top ?? 0, bottom), Math.max(top ?? 0, bottom)];
+  const size = pipeWidths(string, holeWidth);
+  return [
+    {
+      string,
+      ...size,
+      top: Math.max(high, window.top),
+      bottom: Math.min(low, window.bottom),
+      topKnown: top !== null,
+      bottomKnown: foot !== null,
+    },
+  ];
+}
+
+function pipeWidths({ size }: PipeString, holeWidth: number): Pick<DrawnString, 'outer' | 'inner' | 'sizeKnown'> {
+  const sizeKnown = positive(size.outsideDiameter);
+  const outer = Math.min(positive(size.outsideDiameter) ? size.outsideDiameter : holeWidth * 0.6, widestDrawn);
+  const wall = positive(size.wallThickness) ? size.wallThickness : assumedWall;
+  return { outer, inner: Math.max(outer - 2 * wall, outer * 0.5), sizeKnown };
+}
+
+/** The hole and the strings of a log, in metres, cut to the window. */
+export function wellGeometry(log: WellLog, window: DepthWindow): WellGeometry {
+  const bored = boredOf(log, window);
+  const outsides = log.strings.map(({ size }) => (positive(size.outsideDiameter) ? size.outsideDiameter : null));
+  const pipe = widestOf(outsides, 0);
+  const otherwise = Math.min(
+    widestOf(
+      bored.map((each) => each.diameter),
+      Math.max(pipe * 1.4, assumedHole),
+    ),
+    widestDrawn,
+  );
+  const strings = log.strings
+    .flatMap((string) => drawnString(string, window, otherwise))
+    .filter((each) => each.top < each.bottom);
+  const all = [...log.existing, ...log.hole]
+    .map(({ diameter }) => diameter?.value ?? 0)
+    .concat(outsides.map((outer) => outer ?? 0));
+  const greatest = all.reduce((most, each) => (Number.isFinite(each) ? Math.max(most, each) : most), 0);
+  return {
+    hole: holeStretches(bored, otherwise),
+    strings: strings.sort((a, b) => b.outer - a.outer),
+    widest: strings.reduce((most, each) => Math.max(most, each.outer), otherwise),
+    tooWide: greatest > widestDrawn ? greatest : null,
+  };
+}
+
+/** Width of the hole at a depth, in metres; null where there is none. */
+export const holeAt = (well: WellGeometry, depth: number): HoleStretch | null =>
+  well.hole.find((stretch) => stretch.top <= depth && depth <= stretch.bottom) ?? null;
+
+/** Width of a string, or of its screen, at a depth; 0 below its foot. */
+export function pipeAt(drawn: DrawnString, depth: number): number {
+  if (drawn.top <= depth && depth <= drawn.bottom) return drawn.outer;
+  const screen = drawn.string.screens.find(({ interval }) => {
+    const [top, bottom] = [finite(interval.top), finite(interval.bottom)];
+    return top !== null && bottom !== null && top <= depth && depth <= bottom;
+  });
+  if (screen === undefined) return 0;
+  return positive(screen.size.outsideDiameter) ? Math.min(screen.size.outsideDiameter, widestDrawn) : drawn.outer;
+}
+
+/** Width of what stands around a string at a depth: the next string out, or else the hole. */
+export function aroundAt(well: WellGeometry, inner: DrawnString, depth: number): number {
+  const outer = well.strings.filter(
+    (each) =>
+      each !== inner && each.inner > inner.outer && each.top <= depth && depth <= each.bottom && !each.string.temporary,
+  );
+  const nearest = outer.reduce((least, each) => Math.min(least, each.inner), Number.POSITIVE_INFINITY);
+  return Number.isFinite(nearest) ? nearest : Math.max(holeAt(well, depth)?.diameter ?? well.widest, inner.outer);
+}
+
+/** Width of the open bore at a depth: inside of the narrowest string there, or the hole. */
+export function boreAt(well: WellGeometry, depth: number): number {
+  const inside = well.strings.filter((each) => each.top <= depth && depth <= each.bottom && !each.string.temporary);
+  const narrowest = inside.reduce((least, each) => Math.min(least, each.inner), Number.POSITIVE_INFINITY);
+  return Number.isFinite(narrowest) ? narrowest : (holeAt(well, depth)?.diameter ?? well.widest);
+}
