@@ -1,5 +1,4 @@
-import { continuedFrom } from './continued.ts';
-import { baseOf, type Draft, look, type Place, take, takeBelow } from './draft.ts';
+import { type Draft, look, type Place, take, takeBelow } from './draft.ts';
 import { fillFacts } from './fills.ts';
 import type { Fill, PipeString } from './log.ts';
 import { atDepthFact, centralizersFact, cutFact, jointsFact, opensString, screenFact, stringFacts } from './strings.ts';
@@ -19,8 +18,7 @@ function openString(draft: Draft, place: Place, kind: PipeString['kind']): void 
   if (kind === 'screen') string.screens.push(look(draft, place, screenFact));
   draft.log.strings.push(string);
   draft.string = string;
-  draft.bases.delete('fills');
-  draft.bases.delete('screens');
+  for (const name of ['fills', 'plugs', 'screens']) draft.bases.delete(name);
 }
 
 /** `casing` and `liner` open a string. */
@@ -51,9 +49,8 @@ export const addFill =
   (draft: Draft, place: Place): void => {
     const { string } = draft;
     if (!string) return;
-    const fill = take(draft, place, fillFacts[kind]);
-    const base = kind === 'plug' ? { ...baseOf(draft, 'fills') } : baseOf(draft, 'fills');
-    string.fills.push(numbered(continuedFrom(fill, base), string.fills));
+    const fill = takeBelow(draft, place, fillFacts[kind], kind === 'plug' ? 'plugs' : 'fills');
+    string.fills.push(numbered(fill, string.fills));
   };
 
 /** The first shoe of a string stands. */

@@ -82,7 +82,7 @@ function settingFor({ setting, fromTop, observed }: Draft, { toc }: Test): Setti
 }
 
 function readingAt(draft: Draft, place: Place, test: Test): Reading {
-  const fact = readingFact(place.line, place.number, settingFor(draft, test));
+  const fact = readingFact(place.line, place.number, settingFor(draft, test), null);
   noteQuestions(draft, fact);
   if (!fact.waits) return fact.entry;
   const when: When = { moment: test.start?.from ?? null, line: place.number };

@@ -1,8 +1,8 @@
 import type { Line } from '../../grammar/tree.ts';
 import type { When } from './casing-top.ts';
-import { type Base, continuedFrom } from './continued.ts';
 import type {
   Abandonment,
+  Depth,
   Drilling,
   FileUnits,
   Interval,
@@ -33,6 +33,11 @@ export interface Draft {
   test: Test | null;
   observed: ObservedWell | null;
   abandonment: Abandonment | null;
+}
+
+/** The base of the last interval of a section, as far as it has been read. */
+export interface Base {
+  depth: Depth | null;
 }
 
 /** A line to be taken in. */
@@ -97,16 +102,23 @@ const whenOf = <T extends object | null>({ entry, number }: Fact<T>): When => ({
 
 const nowhere: Bearings = { bottom: null, casingTop: null };
 
-/** Reads a line and settles its depths, by the bearings at its own date where none are given. */
-export function look<T extends object | null>(draft: Draft, place: Place, reading: Reading<T>, when?: When): T {
-  const fact = reading(place.line, place.number, draft.setting);
-  return entryFrom(fact, fact.waits ? bearingsAt(draft.survey, when ?? whenOf(fact)) : nowhere);
-}
+const entryOf = <T extends object | null>(draft: Draft, fact: Fact<T>): T =>
+  entryFrom(fact, fact.waits ? bearingsAt(draft.survey, whenOf(fact)) : nowhere);
+
+/** What a line says, with its depths settled by the bearings at its own date. */
+export const look = <T extends object | null>(draft: Draft, place: Place, reading: Reading<T>): T =>
+  entryOf(draft, reading(place.line, place.number, draft.setting, null));
 
 /** As `look`, for a line that becomes part of the log: what it leaves open is noted. */
-export function take<T extends object | null>(draft: Draft, place: Place, reading: Reading<T>): T {
-  noteQuestions(draft, reading(place.line, place.number, draft.setting));
-  return look(draft, place, reading);
+export function take<T extends object | null>(
+  draft: Draft,
+  { line, number }: Place,
+  reading: Reading<T>,
+  above: Depth | null = null,
+): T {
+  const fact = reading(line, number, draft.setting, above);
+  noteQuestions(draft, fact);
+  return entryOf(draft, fact);
 }
 
 export function noteQuestions(draft: Draft, { questions }: Fact<unknown>): void {
@@ -122,13 +134,20 @@ export function baseOf(draft: Draft, name: string): Base {
   return base;
 }
 
+const beginsWithDash = ({ depths }: Line): boolean => depths?.kind === 'interval' && depths.from === null;
+
 /** As `take`, with the base of the last interval under a name for a top where the line begins with the dash. */
-export const takeBelow = <T extends { interval: Interval | null }>(
+export function takeBelow<T extends { interval: Interval | null }>(
   draft: Draft,
   place: Place,
   reading: Reading<T>,
   name: string,
-): T => continuedFrom(take(draft, place, reading), baseOf(draft, name));
+): T {
+  const base = baseOf(draft, name);
+  const entry = take(draft, place, reading, beginsWithDash(place.line) ? base.depth : null);
+  base.depth = entry.interval?.bottom ?? base.depth;
+  return entry;
+}
 
 /** True for a keyword alone on its line. */
 export const isBare = ({ line }: Place): boolean => line.depths === null && line.items.length === 0;

@@ -2,7 +2,7 @@ import { intervalAtStart, leadingDepth, leadingInterval } from './interval.ts';
 import type { DrilledInterval, Drilling } from './log.ts';
 import { depthIn, measureIn } from './measure.ts';
 import { periodIn } from './moment.ts';
-import { remembered } from './remembered.ts';
+import { remembered, rememberedBelow } from './remembered.ts';
 import { entryOf, type Source } from './source.ts';
 import { wordIn, wordsIn } from './words.ts';
 
@@ -51,6 +51,6 @@ const readSamples = (source: Source): Drilling['samples'][number] => ({
 /** The head of `drilling`. */
 export const drillingFact = remembered(readHead);
 /** A line of `drilling`. */
-export const drilledFact = remembered(readDrilled);
-export const lostFact = remembered(readLost);
-export const samplesFact = remembered(readSamples);
+export const drilledFact = rememberedBelow(readDrilled);
+export const lostFact = rememberedBelow(readLost);
+export const samplesFact = rememberedBelow(readSamples);

@@ -4,7 +4,7 @@ import { leadingDepth, leadingInterval } from './interval.ts';
 import type { Bags, Fill, Measure } from './log.ts';
 import { depthIn, measured, measureIn, unknownMeasure } from './measure.ts';
 import { periodIn } from './moment.ts';
-import { type Reading, remembered } from './remembered.ts';
+import { type Reading, rememberedBelow } from './remembered.ts';
 import { entryOf, itemIn, type Source, spanOf } from './source.ts';
 import { wordIn } from './words.ts';
 
@@ -84,9 +84,9 @@ const reader =
 
 /** What stands around a string or in a hole, by its keyword. */
 export const fillFacts: Readonly<Record<Fill['kind'], Reading<Fill>>> = {
-  grout: remembered(reader('grout')),
-  seal: remembered(reader('seal')),
-  pack: remembered(reader('pack')),
-  plug: remembered(reader('plug')),
-  abandonment: remembered(reader('abandonment')),
+  grout: rememberedBelow(reader('grout')),
+  seal: rememberedBelow(reader('seal')),
+  pack: rememberedBelow(reader('pack')),
+  plug: rememberedBelow(reader('plug')),
+  abandonment: rememberedBelow(reader('abandonment')),
 };

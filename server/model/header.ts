@@ -2,7 +2,7 @@ import { intervalAtStart, intervalsIn, leadingDepth } from './interval.ts';
 import type { Existing, GroundLevel, Shift, TextField, WellLog, Word } from './log.ts';
 import { depthOfValue, measureIn, numberIn } from './measure.ts';
 import { momentIn, periodIn } from './moment.ts';
-import { remembered } from './remembered.ts';
+import { remembered, rememberedBelow } from './remembered.ts';
 import { entryOf, type Source, spanOf } from './source.ts';
 import { textIn, textOf, wordIn, wordOrText, wordsIn } from './words.ts';
 
@@ -76,6 +76,6 @@ export const termsFact = remembered(readTerms);
 export const dateFact = remembered((source) => momentIn(source, 'date'));
 export const groundFact = remembered(readGround);
 export const shiftFact = remembered(readShift);
-export const existingFact = remembered(readExisting);
+export const existingFact = rememberedBelow(readExisting);
 export const photoFact = remembered(readPhoto);
 export const distancesFact = remembered(readDistances);

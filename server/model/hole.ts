@@ -1,8 +1,8 @@
-import { intervalFromGround } from './interval.ts';
+import { intervalAtStart, intervalFromGround } from './interval.ts';
 import type { HoleEntry } from './log.ts';
 import { measureIn } from './measure.ts';
 import { momentIn } from './moment.ts';
-import { remembered } from './remembered.ts';
+import { remembered, rememberedBelow } from './remembered.ts';
 import { entryOf, type Source } from './source.ts';
 import { wordsIn } from './words.ts';
 
@@ -17,5 +17,8 @@ function readHole(source: Source): HoleEntry {
   };
 }
 
+/** How deep a line of `hole` goes. */
+export const bottomFact = remembered((source) => ({ bottom: intervalAtStart(source).bottom }));
+
 /** A line of `hole`. */
-export const holeFact = remembered(readHole);
+export const holeFact = rememberedBelow(readHole);

@@ -12,9 +12,9 @@ const groundLevel = (source: Source, at: Columns): Depth => ({
   written: '0',
 });
 
-/** An interval of the text. One that begins with the dash has no top yet. */
-export const intervalOf = (source: Source, interval: WrittenInterval): Interval => ({
-  top: interval.from ? depthOf(source, interval.from) : null,
+/** An interval of the text; one that begins with the dash has `above` for its top. */
+const intervalOf = (source: Source, interval: WrittenInterval, above: Depth | null): Interval => ({
+  top: interval.from ? depthOf(source, interval.from) : above,
   bottom: depthOf(source, interval.to),
   continued: interval.from === null,
   span: spanOf(source, interval),
@@ -23,7 +23,7 @@ export const intervalOf = (source: Source, interval: WrittenInterval): Interval 
 /** The interval that a line begins with; null where it begins with none. */
 export function leadingInterval(source: Source): Interval | null {
   const { depths } = source.line;
-  return depths?.kind === 'interval' ? intervalOf(source, depths) : null;
+  return depths?.kind === 'interval' ? intervalOf(source, depths, source.above) : null;
 }
 
 /** The interval that a line begins with, without ends where it begins with none. */
@@ -33,9 +33,9 @@ export const intervalAtStart = (source: Source): Interval =>
 /** As `intervalAtStart`, for sections whose first line starts at ground level. */
 export function intervalFromGround(source: Source): Interval {
   const { depths } = source.line;
-  const interval = intervalAtStart(source);
-  if (depths?.kind !== 'interval' || !interval.continued) return interval;
-  return { ...interval, top: groundLevel(source, depths.dash) };
+  if (depths?.kind !== 'interval') return intervalAtStart(source);
+  const above = depths.from === null ? (source.above ?? groundLevel(source, depths.dash)) : null;
+  return intervalOf(source, depths, above);
 }
 
 /** The single depth that a line begins with. */
@@ -46,4 +46,4 @@ export function leadingDepth(source: Source, datum: Depth['datum'] = 'bgs'): Dep
 
 /** Every interval in a slot. */
 export const intervalsIn = (source: Source, slot: string): Interval[] =>
-  valuesIn(source, slot).flatMap((value) => (value.kind === 'interval' ? [intervalOf(source, value)] : []));
+  valuesIn(source, slot).flatMap((value) => (value.kind === 'interval' ? [intervalOf(source, value, null)] : []));

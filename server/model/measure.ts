@@ -25,8 +25,10 @@ function scaleOf({ setting }: Source, { unit }: Quantity, bare: Unit | 'ratio' |
   return scale === null || scale === 'ratio' ? scale : withGallon(scale, setting.gallon);
 }
 
-function scaled(source: Source, quantity: Quantity, scale: Scale, negative: boolean): Measure {
-  const number = signed(quantity.number, negative);
+/** A quantity as a measure; `bare` is the unit of a number that has none. */
+export function measured(source: Source, quantity: Quantity, bare: Unit | 'ratio' | null): Measure {
+  const scale = scaleOf(source, quantity, bare);
+  const number = signed(quantity.number, quantity.minus);
   return {
     value: inSi(number, scale),
     high: inSi(quantity.high, scale),
@@ -41,10 +43,6 @@ function scaled(source: Source, quantity: Quantity, scale: Scale, negative: bool
     span: spanOf(source, quantity),
   };
 }
-
-/** A quantity as a measure; `bare` is the unit of a number that has none. */
-export const measured = (source: Source, quantity: Quantity, bare: Unit | 'ratio' | null): Measure =>
-  scaled(source, quantity, scaleOf(source, quantity, bare), quantity.minus);
 
 /** A lone `?`. */
 export const unknownMeasure = (source: Source, at: Columns, unit: string): Measure => ({
@@ -117,9 +115,23 @@ export function numberIn(source: Source, slot: string): number | null {
  */
 export function depthOf(source: Source, quantity: Quantity, datum: Depth['datum'] = 'bgs'): Depth {
   const scale = scaleOf(source, quantity, source.setting.depth);
-  const measure = scaled(source, quantity, scale, quantity.plus || quantity.minus);
+  const number = signed(quantity.number, quantity.plus || quantity.minus);
   const from = quantity.datum ?? datum;
-  return { ...measure, value: from === 'toc' ? null : measure.value, datum: from, td: quantity.td };
+  return {
+    value: from === 'toc' ? null : inSi(number, scale),
+    high: inSi(quantity.high, scale),
+    number,
+    unit: nameOf(scale),
+    unitWritten: quantity.unit !== null,
+    decimals: quantity.decimals,
+    bound: quantity.bound,
+    written: writtenAt(source, quantity),
+    approximate: quantity.approximate,
+    doubtful: quantity.doubtful,
+    span: spanOf(source, quantity),
+    datum: from,
+    td: quantity.td,
+  };
 }
 
 export const unknownDepth = (source: Source, at: Columns): Depth => ({
@@ -141,5 +153,11 @@ export function depthIn(source: Source, slot: string, datum: Depth['datum'] = 'b
 }
 
 /** Every depth in a slot. */
-export const depthsIn = (source: Source, slot: string): Depth[] =>
-  valuesIn(source, slot).flatMap((value) => depthOfValue(source, value) ?? []);
+export function depthsIn(source: Source, slot: string): Depth[] {
+  const depths: Depth[] = [];
+  for (const value of valuesIn(source, slot)) {
+    const depth = depthOfValue(source, value);
+    if (depth !== null) depths.push(depth);
+  }
+  return depths;
+}

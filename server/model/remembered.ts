@@ -1,4 +1,5 @@
-import type { Line, Quantity, Value, Interval as WrittenInterval } from '../../grammar/tree.ts';
+import type { Line, Quantity, Value } from '../../grammar/tree.ts';
+import type { Depth, Interval } from './log.ts';
 import { type Question, questionsOf } from './questions.ts';
 import type { Setting } from './setting.ts';
 import type { Source } from './source.ts';
@@ -7,6 +8,7 @@ import type { Source } from './source.ts';
 export interface Fact<T> {
   readonly number: number;
   readonly setting: Setting;
+  readonly above: Depth | null;
   readonly entry: T;
   readonly questions: readonly Question[];
   /** True where a depth waits for the rest of the log: from the top of the casing, or `td`. */
@@ -16,20 +18,29 @@ export interface Fact<T> {
 const quantityWaits = ({ td, datum }: Quantity, setting: Setting): boolean =>
   td || datum === 'toc' || setting.datum === 'toc';
 
-const intervalWaits = ({ from, to }: WrittenInterval, setting: Setting): boolean =>
-  quantityWaits(to, setting) || (from !== null && quantityWaits(from, setting));
-
 function valueWaits(value: Value, setting: Setting): boolean {
   if (value.kind === 'quantity') return quantityWaits(value, setting);
-  if (value.kind === 'interval') return intervalWaits(value, setting);
-  return value.kind === 'list' && value.values.some((each) => valueWaits(each, setting));
+  if (value.kind === 'list') return value.values.some((each) => valueWaits(each, setting));
+  if (value.kind !== 'interval') return false;
+  return quantityWaits(value.to, setting) || (value.from !== null && quantityWaits(value.from, setting));
 }
 
-const lineWaits = ({ depths, items }: Line, setting: Setting): boolean =>
-  (depths !== null && valueWaits(depths, setting)) || items.some(({ value }) => valueWaits(value, setting));
+function lineWaits({ depths, items }: Line, setting: Setting): boolean {
+  if (depths !== null && valueWaits(depths, setting)) return true;
+  for (const { value } of items) if (valueWaits(value, setting)) return true;
+  return false;
+}
 
-/** Reads a line, or gives what was read of it before. */
-export type Reading<T> = (line: Line, number: number, setting: Setting) => Fact<T>;
+/** Reads a line, or gives what was read of it before. `above` is the base that a line that begins with the dash goes on from. */
+export type Reading<T> = (line: Line, number: number, setting: Setting, above: Depth | null) => Fact<T>;
+
+function factOf<T>(source: Source, entry: T): Fact<T> {
+  const { line, number, setting, above } = source;
+  return { number, setting, above, entry, questions: questionsOf(source), waits: lineWaits(line, setting) };
+}
+
+const stands = <T>(fact: Fact<T>, number: number, setting: Setting): boolean =>
+  fact.number === number && fact.setting === setting;
 
 /**
  * Reads lines by `read` and keeps what each says for as long as the line object lives, so that after an edit only
@@ -37,12 +48,35 @@ export type Reading<T> = (line: Line, number: number, setting: Setting) => Fact<
  */
 export function remembered<T>(read: (source: Source) => T): Reading<T> {
   const facts = new WeakMap<Line, Fact<T>>();
-  return (line, number, setting) => {
+  return (line, number, setting, above) => {
     const known = facts.get(line);
-    if (known && known.number === number && known.setting === setting) return known;
-    const source = { line, number, setting };
-    const entry = read(source);
-    const fact = { number, setting, entry, questions: questionsOf(source), waits: lineWaits(line, setting) };
+    if (known && stands(known, number, setting)) return known;
+    const source = { line, number, setting, above };
+    const fact = factOf(source, read(source));
+    facts.set(line, fact);
+    return fact;
+  };
+}
+
+interface WithInterval {
+  interval: Interval | null;
+}
+
+/** A line that now goes on from another base; all else that it says, its own base included, stays the same. */
+function goingOn<T extends WithInterval>(fact: Fact<T>, top: Depth): Fact<T> {
+  const { interval } = fact.entry;
+  return { ...fact, above: top, entry: { ...fact.entry, interval: interval && { ...interval, top } } };
+}
+
+/** As `remembered`, for lines that may begin with the dash. */
+export function rememberedBelow<T extends WithInterval>(read: (source: Source) => T): Reading<T> {
+  const facts = new WeakMap<Line, Fact<T>>();
+  return (line, number, setting, above) => {
+    const known = facts.get(line);
+    const still = known && stands(known, number, setting);
+    if (still && known.above === above) return known;
+    const source = { line, number, setting, above };
+    const fact = still && above !== null ? goingOn(known, above) : factOf(source, read(source));
     facts.set(line, fact);
     return fact;
   };

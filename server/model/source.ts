@@ -2,7 +2,7 @@ import type { Columns, Span } from '../../grammar/span.ts';
 import { spanAt } from '../../grammar/span.ts';
 import { type Row, rowById, type Slot } from '../../grammar/table.ts';
 import type { Item, Line, Value } from '../../grammar/tree.ts';
-import type { TextField } from './log.ts';
+import type { Depth, TextField } from './log.ts';
 import type { Setting } from './setting.ts';
 
 /** A line, where it stands, and what its bare numbers mean. */
@@ -11,6 +11,8 @@ export interface Source {
   /** Line number from 0. */
   readonly number: number;
   readonly setting: Setting;
+  /** Base of the last interval of the section, where a line begins with the dash; else null. */
+  readonly above: Depth | null;
 }
 
 /** The first item in a slot. */
@@ -19,8 +21,14 @@ export function itemIn({ line }: Source, slot: string): Item | null {
   return null;
 }
 
+const none: readonly Value[] = [];
+
 /** Every value in a slot that may hold several, lists taken apart. */
-export function valuesIn({ line }: Source, slot: string): readonly Value[] {
+export function valuesIn(source: Source, slot: string): readonly Value[] {
+  return itemIn(source, slot) === null ? none : valuesOf(source, slot);
+}
+
+function valuesOf({ line }: Source, slot: string): readonly Value[] {
   const values: Value[] = [];
   for (const { slot: name, value } of line.items) {
     if (name !== slot) continue;

@@ -1,22 +1,42 @@
 import type { Description, DescriptionMaterial, DescriptionQuality } from '../../grammar/terms/description.ts';
 import type { Term } from '../../grammar/terms/term.ts';
-import type { DescriptionValue } from '../../grammar/tree.ts';
+import type { Value } from '../../grammar/tree.ts';
 import { intervalFromGround } from './interval.ts';
 import type { Ground, MaterialPart, Stratum, TextField, Word } from './log.ts';
 import { depthsIn, measureIn } from './measure.ts';
-import { remembered } from './remembered.ts';
+import { rememberedBelow } from './remembered.ts';
 import { entryOf, itemIn, type Source, spanOf, writtenAt } from './source.ts';
 
-const partOf = ({ term, amount }: DescriptionMaterial): MaterialPart => ({ id: term.id, name: term.name, amount });
-
-const principalOf = (term: Term | null): MaterialPart | null =>
-  term ? { id: term.id, name: term.name, amount: null } : null;
-
-function groundOf(term: Term | null): Ground | null {
-  if (!term?.ground) return null;
-  const { class: groundClass, rock, fgdc } = term.ground;
-  return { class: groundClass, rock, fgdc };
+interface OfTerm {
+  readonly ground: Ground | null;
+  /** The material by its amount; made once, and shared by all lines. */
+  readonly parts: Map<string | null, MaterialPart>;
 }
+
+const ofTerms = new Map<Term, OfTerm>();
+
+function groundOf({ ground }: Term): Ground | null {
+  return ground ? { class: ground.class, rock: ground.rock, fgdc: ground.fgdc } : null;
+}
+
+function ofTerm(term: Term): OfTerm {
+  const known = ofTerms.get(term);
+  if (known) return known;
+  const made = { ground: groundOf(term), parts: new Map() };
+  ofTerms.set(term, made);
+  return made;
+}
+
+function partOf(term: Term, amount: string | null): MaterialPart {
+  const { parts } = ofTerm(term);
+  const known = parts.get(amount);
+  if (known) return known;
+  const made = { id: term.id, name: term.name, amount };
+  parts.set(amount, made);
+  return made;
+}
+
+const partOfMaterial = ({ term, amount }: DescriptionMaterial): MaterialPart => partOf(term, amount);
 
 const qualityOf = (source: Source, quality: DescriptionQuality): Word => ({
   list: quality.list,
@@ -33,62 +53,45 @@ const unknownOf = (source: Source, word: Description['unknown'][number]): TextFi
   span: spanOf(source, word),
 });
 
-type Said = Pick<
-  Stratum,
-  | 'description'
-  | 'descriptionSpan'
-  | 'principal'
-  | 'ground'
-  | 'materials'
-  | 'colours'
-  | 'qualities'
-  | 'symbols'
-  | 'names'
-  | 'unknownWords'
->;
-
-const said = (source: Source, value: DescriptionValue): Said => {
-  const { principal, materials, colours, qualities, symbols, names, unknown } = value.description;
-  return {
-    description: value.long,
-    descriptionSpan: spanOf(source, value),
-    principal: principalOf(principal),
-    ground: groundOf(principal),
-    materials: materials.map(partOf),
-    colours: colours.map(textOf),
-    qualities: qualities.map((quality) => qualityOf(source, quality)),
-    symbols: symbols.map(textOf),
-    names: names.map(textOf),
-    unknownWords: unknown.map((word) => unknownOf(source, word)),
-  };
-};
-
-const nothingSaid = (description: string): Said => ({
-  description,
-  descriptionSpan: null,
+const nothing: Omit<Description, 'atoms' | 'segments'> = {
   principal: null,
-  ground: null,
   materials: [],
   colours: [],
   qualities: [],
   symbols: [],
   names: [],
-  unknownWords: [],
-});
+  unknown: [],
+};
 
-/** What a line says of the ground; a lone `?` is the description `?`. */
-function descriptionOf(source: Source): Said {
-  const value = itemIn(source, 'description')?.value;
-  if (value?.kind === 'description') return said(source, value);
-  return value?.kind === 'unknown' ? { ...nothingSaid('?'), descriptionSpan: spanOf(source, value) } : nothingSaid('');
-}
+const longOf = (value: Value | null): string => {
+  if (value?.kind === 'description') return value.long;
+  return value?.kind === 'unknown' ? '?' : '';
+};
 
+/** A line of the ground; a lone `?` is the description `?`. */
 function readStratum(source: Source): Stratum {
-  const entry = entryOf(source);
-  const interval = intervalFromGround(source);
-  const grain = measureIn(source, 'grain');
-  return { ...entry, interval, ...descriptionOf(source), grain, at: depthsIn(source, 'at') };
+  const { line, span, remark } = entryOf(source);
+  const value = itemIn(source, 'description')?.value ?? null;
+  const said = value?.kind === 'description' ? value.description : nothing;
+  return {
+    line,
+    span,
+    remark,
+    interval: intervalFromGround(source),
+    description: longOf(value),
+    descriptionSpan: value ? spanOf(source, value) : null,
+    principal: said.principal && partOf(said.principal, null),
+    ground: said.principal && ofTerm(said.principal).ground,
+    materials: said.materials.map(partOfMaterial),
+    colours: said.colours.map(textOf),
+    qualities: said.qualities.map((quality) => qualityOf(source, quality)),
+    symbols: said.symbols.map(textOf),
+    names: said.names.map(textOf),
+    unknownWords: said.unknown.map((word) => unknownOf(source, word)),
+    grain: measureIn(source, 'grain'),
+    at: depthsIn(source, 'at'),
+  };
 }
 
 /** A line of `strata`. */
-export const stratumFact = remembered(readStratum);
+export const stratumFact = rememberedBelow(readStratum);

@@ -4,7 +4,7 @@ import type { AtDepth, Cut, PipeString, Screen, Word } from './log.ts';
 import { depthIn, depthOf, depthsIn, measureIn } from './measure.ts';
 import { momentIn } from './moment.ts';
 import { pipeSizeOf } from './pipe-size.ts';
-import { type Reading, remembered } from './remembered.ts';
+import { type Reading, remembered, rememberedBelow } from './remembered.ts';
 import { slotWidthOf } from './slot-width.ts';
 import { entryOf, type Source, valuesIn } from './source.ts';
 import { textIn, wordIn, wordsIn } from './words.ts';
@@ -63,7 +63,7 @@ function readScreen(source: Source): Screen {
   };
 }
 
-export const screenFact = remembered(readScreen);
+export const screenFact = rememberedBelow(readScreen);
 
 /** A line that speaks of one depth and of what kind of thing is there. */
 export const readAtDepth = (source: Source): AtDepth => ({

@@ -1,6 +1,6 @@
 import type { Line, Tree } from '../../grammar/tree.ts';
 import { topOfCasing, type When } from './casing-top.ts';
-import { holeFact } from './hole.ts';
+import { bottomFact } from './hole.ts';
 import type { PipeString } from './log.ts';
 import type { Fact } from './remembered.ts';
 import type { Setting } from './setting.ts';
@@ -18,8 +18,8 @@ function surveyStrings(tree: Tree, setting: Setting): PipeString[] {
   const strings: PipeString[] = [];
   tree.lines.forEach((line, number) => {
     const kind = opensString(line, strings.length > 0);
-    if (kind) strings.push({ ...stringFacts[kind](line, number, setting).entry, cuts: [] });
-    else if (line.row === 'cut') strings.at(-1)?.cuts.push(cutFact(line, number, setting).entry);
+    if (kind) strings.push({ ...stringFacts[kind](line, number, setting, null).entry, cuts: [] });
+    else if (line.row === 'cut') strings.at(-1)?.cuts.push(cutFact(line, number, setting, null).entry);
   });
   return strings;
 }
@@ -30,8 +30,8 @@ function deepest(tree: Tree, setting: Setting, bearings: Bearings): number | nul
   let bottom: number | null = null;
   tree.lines.forEach((line, number) => {
     if (!isHoleLine(line)) return;
-    const fact = holeFact(line, number, setting);
-    const depth = entryFrom(fact, bearings).interval.bottom?.value ?? null;
+    const fact = bottomFact(line, number, setting, null);
+    const depth = entryFrom(fact, bearings).bottom?.value ?? null;
     if (depth !== null && (bottom === null || depth > bottom)) bottom = depth;
   });
   return bottom;

@@ -2,7 +2,7 @@ import { leadingDepth, leadingInterval } from './interval.ts';
 import type { Water, WaterFound, WaterLevel, Word } from './log.ts';
 import { measureIn, measureOfValue } from './measure.ts';
 import { momentIn } from './moment.ts';
-import { remembered } from './remembered.ts';
+import { remembered, rememberedBelow } from './remembered.ts';
 import { entryOf, type Source, spanOf } from './source.ts';
 import { wordsIn } from './words.ts';
 
@@ -61,7 +61,7 @@ const readFlowing = (source: Source): Water['flowing'][number] => ({
 });
 
 /** A line of `water`. */
-export const foundFact = remembered(readFound);
+export const foundFact = rememberedBelow(readFound);
 export const levelFact = remembered(readLevel);
 export const qualityFact = remembered(readQuality);
 export const flowingFact = remembered(readFlowing);

@@ -17,8 +17,11 @@ export function wordIn(source: Source, slot: string): Word | null {
 }
 
 /** Every term in a slot. */
-export const wordsIn = (source: Source, slot: string): Word[] =>
-  valuesIn(source, slot).flatMap((value) => (value.kind === 'term' ? [wordOf(source, value)] : []));
+export function wordsIn(source: Source, slot: string): Word[] {
+  const words: Word[] = [];
+  for (const value of valuesIn(source, slot)) if (value.kind === 'term') words.push(wordOf(source, value));
+  return words;
+}
 
 /** A value kept as text; a lone `?` is the text `?`. */
 export function textOf(source: Source, value: Value): TextField | null {
