@@ -24,6 +24,7 @@ import { rule as flowingWithoutShutIn } from './rules/flowing-without-shut-in.ts
 import { rule as gallonNotNamed } from './rules/gallon-not-named.ts';
 import { rule as groutFarOver } from './rules/grout-far-over.ts';
 import { rule as groutIntervalOpen } from './rules/grout-interval-open.ts';
+import { rule as groutSettled } from './rules/grout-settled.ts';
 import { rule as groutShort } from './rules/grout-short.ts';
 import { rule as holeWiderBelow } from './rules/hole-wider-below.ts';
 import { rule as inchesAsDecimals } from './rules/inches-as-decimals.ts';
@@ -72,6 +73,7 @@ import { rule as unknownTerm } from './rules/unknown-term.ts';
 import { rule as unknownUnit } from './rules/unknown-unit.ts';
 import { rule as unreadable } from './rules/unreadable.ts';
 import { rule as unresolvedQuestion } from './rules/unresolved-question.ts';
+import { rule as upholeVelocityLow } from './rules/uphole-velocity-low.ts';
 import { rule as waterBehindCasing } from './rules/water-behind-casing.ts';
 import { rule as waterBeyondBottom } from './rules/water-beyond-bottom.ts';
 import { rule as wrongKind } from './rules/wrong-kind.ts';
@@ -102,6 +104,7 @@ export const rules: readonly Rule[] = [
   gallonNotNamed,
   groutFarOver,
   groutIntervalOpen,
+  groutSettled,
   groutShort,
   holeWiderBelow,
   inchesAsDecimals,
@@ -150,6 +153,7 @@ export const rules: readonly Rule[] = [
   unknownUnit,
   unreadable,
   unresolvedQuestion,
+  upholeVelocityLow,
   waterBehindCasing,
   waterBeyondBottom,
   wrongKind,

@@ -3,16 +3,33 @@ import type { FillRecord } from '../record/record.ts';
 import { bottomOf, topOf } from './columns.ts';
 import { intervalText } from './messages.ts';
 
-const plastics = /pvc|plastic|abs|polyethylene|hdpe|fibreglass|fiberglass/;
+const plastics = new Set(['pvc', 'cpvc', 'abs', 'hdpe', 'fibreglass', 'ptfe']);
 
-export const isPlastic = ({ material }: PipeString): boolean => material !== null && plastics.test(material.id);
+export const isPlastic = ({ material }: PipeString): boolean => material !== null && plastics.has(material.id);
 
-/** Driven and dual-rotary strings stand in the ground itself: they have no annulus. */
-export const isDriven = ({ driven, states }: PipeString): boolean =>
-  driven || states.some(({ id }) => id.includes('driven') || id.includes('rotary'));
+/** Ways to make a hole in which the casing goes down with the bit. */
+const casingFollows = new Set(['dual-rotary', 'casing-hammer', 'casing-advance', 'driven']);
+
+/** How far the foot of a string and the base of the hole that it followed may be apart, in metres. */
+const nearFoot = 0.5;
+
+/**
+ * Driven and dual-rotary strings stand in the ground itself: they have no annulus. Also those whose hole was made by
+ * a way in which the casing follows the bit, down to its foot.
+ */
+export function isDriven(string: PipeString, { hole }: WellLog): boolean {
+  if (string.driven || string.states.some(({ id }) => id === 'driven' || id === 'advanced')) return true;
+  const foot = bottomOf(string);
+  return hole.some(
+    (entry) =>
+      entry.methods.some(({ id }) => casingFollows.has(id)) &&
+      Math.abs((bottomOf(entry) ?? Number.POSITIVE_INFINITY) - (foot ?? Number.NEGATIVE_INFINITY)) <= nearFoot,
+  );
+}
 
 /** A string that stays in the well. */
-export const isPermanent = ({ temporary, pulled }: PipeString): boolean => !temporary && pulled === null;
+export const isPermanent = ({ temporary, pulled, states }: PipeString): boolean =>
+  !temporary && pulled === null && states.every(({ id }) => id !== 'pulled');
 
 /** `casing 0 – 7.2 m`. */
 export const stringText = (string: PipeString, { units }: WellLog): string =>
@@ -55,7 +72,7 @@ export interface PlacedFill {
 export function placedFills(log: WellLog, records: readonly FillRecord[]): PlacedFill[] {
   const byPlace = new Map(records.map((record) => [`${record.kind} ${record.line}`, record]));
   return log.strings
-    .filter((string) => !isDriven(string))
+    .filter((string) => !isDriven(string, log))
     .flatMap((string) =>
       string.fills.flatMap((fill) => {
         const record = byPlace.get(`${fill.kind} ${fill.line}`);

@@ -10,7 +10,11 @@ const isLongEnough = (string: PipeString, { limits }: RuleContext): boolean =>
 /** Strings whose grout needs them held off the wall. */
 const concerned = (context: RuleContext): PipeString[] =>
   context.log.strings.filter(
-    (string) => !isDriven(string) && isPermanent(string) && string.fills.some(isSeal) && isLongEnough(string, context),
+    (string) =>
+      !isDriven(string, context.log) &&
+      isPermanent(string) &&
+      string.fills.some(isSeal) &&
+      isLongEnough(string, context),
   );
 
 const without = (string: PipeString, { log }: RuleContext): Report => ({

@@ -43,7 +43,8 @@ export const rule: Rule = {
     for (const string of context.log.strings) {
       const foot = bottomOf(string);
       const lowest = lowestOf(string);
-      if (!most || foot === null || lowest === null || isDriven(string) || isShort(string, context)) continue;
+      if (!most || foot === null || lowest === null || isDriven(string, context.log) || isShort(string, context))
+        continue;
       if (foot - lowest > most.value + 1e-9) yield reportOf(string, lowest, foot, context);
     }
   },

@@ -1,16 +1,16 @@
-import type { Depth, PipeString } from '../../model/log.ts';
+import type { Depth, PipeString, WellLog } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 import { isDriven, stringText } from '../strings.ts';
 
-function wrongWith(depth: number, string: PipeString): string | null {
+function wrongWith(depth: number, string: PipeString, log: WellLog): string | null {
   const foot = bottomOf(string);
   const top = topOf(string);
   if (foot !== null && depth > foot + sameDepth) return 'below its foot';
   if (top !== null && depth < top - sameDepth) return 'above its top';
   if (depth < -sameDepth) return 'above ground, where there is no hole to hold it off';
-  return isDriven(string) ? 'and the string is driven, so that it has no annulus' : null;
+  return isDriven(string, log) ? 'and the string is driven, so that it has no annulus' : null;
 }
 
 const reportOf = (position: Depth, wrong: string, string: PipeString, { log }: RuleContext): Report => ({
@@ -35,7 +35,7 @@ export const rule: Rule = {
   check: function* (context) {
     for (const string of context.log.strings)
       for (const position of string.centralizers?.positions ?? []) {
-        const wrong = position.value === null ? null : wrongWith(position.value, string);
+        const wrong = position.value === null ? null : wrongWith(position.value, string, context.log);
         if (wrong) yield reportOf(position, wrong, string, context);
       }
   },

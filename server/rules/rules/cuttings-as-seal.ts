@@ -13,7 +13,7 @@ export const rule: Rule = {
   flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 [[cuttings]]' }],
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3' }],
   check: function* ({ log }) {
-    for (const string of log.strings.filter((each) => !isDriven(each)))
+    for (const string of log.strings.filter((each) => !isDriven(each, log)))
       for (const fill of string.fills)
         if (isSeal(fill) && fill.fillClass === 'native')
           yield {

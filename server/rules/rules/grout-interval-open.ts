@@ -1,4 +1,4 @@
-import type { Fill, PipeString } from '../../model/log.ts';
+import type { Fill, PipeString, WellLog } from '../../model/log.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
@@ -38,8 +38,8 @@ function sealedDownTo(string: PipeString, fills: readonly Stretch[]): number {
   return string.screens.length > 0 || string.perforated.length > 0 ? deepest : (bottomOf(string) ?? deepest);
 }
 
-const isConcerned = (string: PipeString): boolean =>
-  string.kind === 'casing' && !isDriven(string) && isPermanent(string) && (topOf(string) ?? 1) <= 0;
+const isConcerned = (string: PipeString, log: WellLog): boolean =>
+  string.kind === 'casing' && !isDriven(string, log) && isPermanent(string) && (topOf(string) ?? 1) <= 0;
 
 /** True where the hole is known to be wider than a string that nothing was placed around. */
 const standsInWiderHole = (string: PipeString, { log }: RuleContext): boolean => {
@@ -93,6 +93,6 @@ export const rule: Rule = {
     },
   ],
   check: function* (context) {
-    for (const string of context.log.strings) if (isConcerned(string)) yield* reportsOf(string, context);
+    for (const string of context.log.strings) if (isConcerned(string, context.log)) yield* reportsOf(string, context);
   },
 };

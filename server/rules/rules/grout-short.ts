@@ -18,7 +18,7 @@ function sizesText({ record, string }: PlacedFill, { log: { units } }: RuleConte
 }
 
 function askTheCrew({ fill }: PlacedFill): Fix[] {
-  if (!fill.volume || fill.volume.doubtful || fill.volume.value === null) return [];
+  if (!fill.volume || fill.volume.value === null) return [];
   const { span, written } = fill.volume;
   return [fix('Mark the volume as doubtful, to ask the crew', [{ span, text: doubted(written) }])];
 }
@@ -29,7 +29,8 @@ const doubted = (written: string): string => written.replace(/^\S*?[\d.]+/, '$&?
 function reportOf(placed: PlacedFill, context: RuleContext): Report | null {
   const { fill, record } = placed;
   const { annulus, required, net } = record;
-  if (annulus === null || required === null || net === null || net >= required * rounding) return null;
+  if (fill.volume?.doubtful || annulus === null || required === null || net === null || net >= required * rounding)
+    return null;
   const unit = unitOf(placed);
   const isShort = net < annulus * rounding;
   const where = `${fill.kind} ${stretchText(record.top, record.bottom, context.log.units)}`;
@@ -68,7 +69,7 @@ export const rule: Rule = {
       text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3',
     },
     {
-      text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, ? m3',
+      text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.18? m3',
     },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.01 m3' },
   ],

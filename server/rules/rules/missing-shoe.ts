@@ -13,7 +13,7 @@ interface Reason {
 const isGrouted = (string: PipeString): boolean => string.fills.some(isSeal);
 
 function reasonFor(string: PipeString, { log }: RuleContext): Reason | null {
-  if (isDriven(string))
+  if (isDriven(string, log))
     return { severity: 'error', why: 'driven casing needs one, so that its foot neither collapses nor tears' };
   if (isGrouted(string))
     return {

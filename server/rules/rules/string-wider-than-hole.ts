@@ -81,7 +81,7 @@ export const rule: Rule = {
     for (const string of context.log.strings) {
       const outside = string.size.outsideDiameter;
       if (outside === null) continue;
-      if (!isDriven(string)) yield* holeReports(string, outside, context);
+      if (!isDriven(string, context.log)) yield* holeReports(string, outside, context);
       yield* stringReports(string, outside, context);
     }
   },

@@ -1,0 +1,33 @@
+import { limitText } from '../limit-text.ts';
+import { lengthText } from '../messages.ts';
+import type { Rule } from '../rule.ts';
+
+/** Grout that settled and was not topped up. */
+export const rule: Rule = {
+  id: 'grout-settled',
+  severity: 'information',
+  title: 'Grout that settled with no top-up',
+  why: 'Where grout has settled, the annulus is open at the surface, just where water and dirt run in.',
+  mend: 'Log the `top-up`, or what was placed above the grout.',
+  source: 'common practice, no source',
+  flagged: [
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, settled [[0.8]]' },
+  ],
+  silent: [
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, settled 0.8, top-up 40 L',
+    },
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, settled 0.1' },
+  ],
+  check: function* (context) {
+    const most = context.limits['grout-settled-most'];
+    for (const { settled, topUp, kind } of context.log.strings.flatMap((string) => string.fills)) {
+      if (!most || topUp !== null || settled?.value == null || settled.value <= most.value) continue;
+      yield {
+        span: settled.span,
+        message: `the ${kind} settled ${lengthText(settled.value, context.log.units)}, over ${limitText(context, 'grout-settled-most')}, and no top-up is logged; log the top-up, or what stands above it`,
+        limit: 'grout-settled-most',
+      };
+    }
+  },
+};

@@ -1,0 +1,60 @@
+import type { DrilledInterval, Drilling } from '../../model/log.ts';
+import { limitText } from '../limit-text.ts';
+import { intervalText, numberText } from '../messages.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+
+/** Foam, and water in the air, lift cuttings at far lower velocities. */
+const dry = new Set(['air', 'mist']);
+
+interface Drilled {
+  readonly drilling: Drilling;
+  readonly interval: DrilledInterval;
+  /** Place among the drilled intervals of the file, from 1. */
+  readonly number: number;
+}
+
+const drilledIn = ({ log }: RuleContext): Drilled[] =>
+  log.drilling
+    .flatMap((drilling) => drilling.intervals.map((interval) => ({ drilling, interval })))
+    .map((each, index) => ({ ...each, number: index + 1 }));
+
+function isDry({ drilling, interval }: Drilled): boolean {
+  const flush = interval.flush.length > 0 ? interval.flush : drilling.flush;
+  return flush.length > 0 && flush.every(({ id }) => dry.has(id));
+}
+
+/** Metres a second, shown as the file has them: m/min, or ft/min in a file of feet. */
+const velocityText = (velocity: number, { log: { units } }: RuleContext): string =>
+  units.depth === 'ft' ? `${numberText((velocity / 0.3048) * 60, 3)} ft/min` : `${numberText(velocity * 60, 3)} m/min`;
+
+const reportOf = ({ interval }: Drilled, velocity: number, context: RuleContext): Report => ({
+  span: interval.interval.span,
+  message: `air comes up at ${velocityText(velocity, context)} at the slowest place while ${intervalText(interval.interval, context.log.units)} is drilled; at least ${limitText(context, 'uphole-velocity-least')} lifts the cuttings of dry air drilling; check the air, the pipe and the diameters, or log the foam or the water that was used`,
+  limit: 'uphole-velocity-least',
+});
+
+/** Dry air that comes up too slowly to lift the cuttings. */
+export const rule: Rule = {
+  id: 'uphole-velocity-low',
+  severity: 'information',
+  title: 'Air too slow to lift the cuttings',
+  why: 'Cuttings that are not lifted are ground again or pack round the bit, and those that come up are mixed from several depths, so that contacts read from them are doubtful.',
+  mend: 'Check the volume of air, the drill pipe and the diameters, or log the flush that was really used.',
+  source: 'the pack’s limit; recommended ranges disagree between sources',
+  flagged: [{ text: 'hole\n  0 - 61 254\ndrilling air 10 m3/min 1000 kPa, pipe 89\n  [[7.2 - 13.2]] 18 min air' }],
+  silent: [
+    { text: 'hole\n  0 - 61 152\ndrilling air 21 m3/min 2400 kPa, pipe 114\n  7.2 - 13.2 18 min air' },
+    { text: 'hole\n  0 - 61 254\ndrilling air 10 m3/min 1000 kPa, pipe 89\n  7.2 - 13.2 18 min foam' },
+    { text: 'hole\n  0 - 61 254\ndrilling air 10 m3/min\n  7.2 - 13.2 18 min air' },
+  ],
+  check: function* (context) {
+    const least = context.limits['uphole-velocity-least'];
+    const drilled = drilledIn(context).filter(isDry);
+    if (!least || drilled.length === 0) return;
+    const velocities = new Map(context.record.figures.map((figure) => [figure.id, figure.value]));
+    for (const each of drilled) {
+      const velocity = velocities.get(`drilling.${each.number}.uphole-velocity`) ?? null;
+      if (velocity !== null && velocity < least.value) yield reportOf(each, velocity, context);
+    }
+  },
+};
