@@ -16,7 +16,11 @@ const firstFile = (workbench: Workbench): readonly [string, string] => [
   workbench.uri(path.join(workbench.workspace, 'sound.well')),
 ];
 
-const reasonOf = (error: unknown): string => (error instanceof Error ? (error.stack ?? error.message) : String(error));
+/** The message and where in the test it happened, without the way there. */
+const reasonOf = (error: unknown): string =>
+  error instanceof Error
+    ? (error.stack ?? error.message).split('\n    at ').slice(0, 2).join('\n    at ')
+    : String(error);
 
 const fileNameOf = (title: string): string => title.toLowerCase().replace(/[^a-z]+/g, '-');
 
@@ -80,18 +84,25 @@ async function packedExtension(editor: Editor, vsix: string): Promise<Totals[]> 
   }
 }
 
-async function allParts(vsix: string): Promise<Totals[]> {
+const parts: ReadonlyArray<readonly [string, (editor: Editor, vsix: string) => Promise<Totals[]>]> = [
+  ['host', async (editor) => [await runSuiteInHost(editor)]],
+  ['window', developedExtension],
+  ['package', packedExtension],
+];
+
+async function runParts(vsix: string, names: readonly string[]): Promise<Totals[]> {
   const editor = await ensureEditor();
-  return [
-    ...(await orOneFailure('the extension host', async () => [await runSuiteInHost(editor)])),
-    ...(await orOneFailure('the window', () => developedExtension(editor))),
-    ...(await orOneFailure('the packed extension, installed', () => packedExtension(editor, vsix))),
-  ];
+  const totals: Totals[] = [];
+  for (const [name, part] of parts) {
+    if (names.length === 0 || names.includes(name))
+      totals.push(...(await orOneFailure(name, () => part(editor, vsix))));
+  }
+  return totals;
 }
 
-const vsix = process.argv[2];
-if (vsix === undefined) throw new Error('Name the packed extension to install.');
-const totals = await orOneFailure('the editor', () => allParts(path.resolve(vsix)));
+const [vsix, ...names] = process.argv.slice(2);
+if (vsix === undefined) throw new Error('Name the packed extension to install, and then the parts to run if not all.');
+const totals = await orOneFailure('the editor', () => runParts(path.resolve(vsix), names));
 const sum = (count: (part: Totals) => number): number => totals.reduce((total, part) => total + count(part), 0);
 const failed = sum((part) => part.failed);
 console.log(`${sum((part) => part.passed)} passed, ${failed} failed`);

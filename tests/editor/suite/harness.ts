@@ -26,7 +26,7 @@ async function passes(name: string, test: () => Promise<void>): Promise<boolean>
     console.log(`ok - ${name}`);
     return true;
   } catch (error) {
-    console.error(`not ok - ${name}\n  ${error instanceof Error ? error.stack : String(error)}`);
+    console.error(`not ok - ${name}\n  ${error instanceof Error ? error.stack?.split('\n    at ')[0] : String(error)}`);
     return false;
   }
 }

@@ -41,6 +41,9 @@ export const previewPage = (page: Page): FrameLocator =>
 export const previewPart = (page: Page, line: number): Locator =>
   previewPage(page).locator(`[data-line="${line}"]`).first();
 
-export async function closeAllEditors(page: Page): Promise<void> {
-  await runCommand(page, 'View: Revert and Close Editor');
+/** Reloads as the command does, which also saves which editors stood where; the browser's own reload may not. */
+export async function reloadWindow(page: Page): Promise<void> {
+  const loaded = page.waitForEvent('load');
+  await runCommand(page, 'Developer: Reload Window');
+  await loaded;
 }

@@ -1,11 +1,11 @@
 import assert from 'node:assert/strict';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { openFile, previewPage, previewPart, takeScreenshot, textLine, untilSelected } from './driver.ts';
+import { openFile, previewPage, previewPart, reloadWindow, takeScreenshot, textLine, untilSelected } from './driver.ts';
 
 /** Lines of sound.well, counted from 0. */
-const limestoneLine = 15;
-const casingLine = 18;
+const limestoneLine = 14;
+const casingLine = 17;
 
 const isAtCursor = (workbench: Workbench, line: number) =>
   previewPage(workbench.page).locator(`[data-line="${line}"].at-cursor`).first().waitFor();
@@ -25,14 +25,14 @@ export const previewing = (workbench: Workbench): Tests => ({
 
   async 'a click on a part of the drawing selects its line'() {
     await previewPart(workbench.page, limestoneLine).click();
-    await untilSelected(workbench.page, /Ln 16, .*selected/);
+    await untilSelected(workbench.page, /Ln 15, .*selected/);
   },
 
   async 'Enter on a part that has the focus selects its line'() {
     const { page } = workbench;
     await previewPart(page, casingLine).focus();
     await page.keyboard.press('Enter');
-    await untilSelected(page, /Ln 19, .*selected/);
+    await untilSelected(page, /Ln 18, .*selected/);
   },
 
   async "the cursor's line is marked in the drawing, and only that line"() {
@@ -60,9 +60,9 @@ export const previewing = (workbench: Workbench): Tests => ({
   async 'the preview is there again after the window is reloaded'() {
     const { page } = workbench;
     await page.keyboard.press('Control+S');
-    await page.reload();
+    await reloadWindow(page);
     await previewPage(page).locator('svg').first().waitFor({ timeout: 40_000 });
     await previewPart(page, limestoneLine).click();
-    await untilSelected(page, /Ln 16, .*selected/);
+    await untilSelected(page, /Ln 15, .*selected/);
   },
 });
