@@ -1,4 +1,4 @@
-import { createToken, type IToken, Lexer, type TokenType } from 'chevrotain';
+import { createToken, createTokenInstance, type IToken, Lexer, type TokenType } from 'chevrotain';
 import { units } from './units.ts';
 
 const letter = 'A-Za-z_\\u00c0-\\u024f\\u0370-\\u03ff\\u0400-\\u04ff\\u1e00-\\u1eff';
@@ -147,7 +147,8 @@ export const With = token('With', /w\//i, { categories: [Loose] });
 export const Times = custom('Times', matchTimes, ['x', 'X'], [Loose]);
 export const To = custom('To', matchTo, ['t', 'T'], [Loose]);
 export const Bottom = token('Bottom', /td/i, { longer_alt: Word, categories: [Loose] });
-export const Other = createToken({ name: 'Other', pattern: /[\s\S]/, line_breaks: true, categories: [Loose] });
+/** What begins no other token. */
+export const Other = createToken({ name: 'Other', pattern: Lexer.NA, categories: [Loose] });
 
 /** Every token, in the order in which they are tried. */
 export const tokens: TokenType[] = [
@@ -192,8 +193,15 @@ export const tokens: TokenType[] = [
 
 let lexer: Lexer | null = null;
 
-/** The tokens of one line. Every character belongs to one, so that lexing cannot fail. */
+const strayToken = (text: string, startOffset: number, length: number): IToken => ({
+  ...createTokenInstance(Other, text.slice(startOffset, startOffset + length), startOffset, startOffset + length - 1, 1, 1, 1, 1),
+});
+
+/** The tokens of one line. What no token begins with becomes a token of its own, so that no character is lost. */
 export function lexLine(text: string): IToken[] {
   lexer ??= new Lexer(tokens, { positionTracking: 'onlyOffset', ensureOptimizations: false, skipValidations: true });
-  return lexer.tokenize(text).tokens;
+  const { tokens: found, errors } = lexer.tokenize(text);
+  if (errors.length === 0) return found;
+  const strays = errors.map(({ offset, length }) => strayToken(text, offset, length));
+  return [...found, ...strays].sort((a, b) => a.startOffset - b.startOffset);
 }

@@ -107,6 +107,12 @@ describe('settled readings', () => {
     expect(readings('STRATA\n>0 - 3 SM GVL')).toEqual(['strata.line | 0 to 3 | description: "some gravel"']);
   });
 
+  test.each(['=', '^', '|', '$', '\u0007', '日本', '😀'])('a stray %s is reported, never dropped', (mark) => {
+    expect(readings(`>casing +0.45 - 7.2 steel ${mark} 168.3 x 6.4`)).toEqual([
+      `casing | +0.45 to 7.2 | material: steel; size: 168.3 x 6.4 | stray-mark <${mark}>`,
+    ]);
+  });
+
   test('pasted typography is read as what it means', () => {
     expect(readings('>casing\u00a0+0.45 – 7.2 steel 168.3 × 6.4')).toEqual([
       'casing | +0.45 to 7.2 | material: steel; size: 168.3 x 6.4',
