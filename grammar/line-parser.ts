@@ -29,6 +29,7 @@ import {
   tokens,
   UnitWord,
   WaterCement,
+  Without,
   With,
   Word,
 } from './tokens.ts';
@@ -155,6 +156,7 @@ function looseAtom(token: IToken): Atom {
     case Times:
     case Bottom:
     case WaterCement:
+    case Without:
       return { kind: 'word', text: image, ...at };
     case Comma:
       return mark('comma');
@@ -211,7 +213,10 @@ class LineParser extends EmbeddedActionsParser {
   private doubtIsValue(k: number): boolean {
     const next = this.LA(k + 1);
     return (
-      tokenMatcher(next, UnitWord) || this.isDash(k + 1) || tokenMatcher(next, Times) || (k > 1 && (this.isDash(k - 1) || tokenMatcher(this.LA(k - 1), Times)))
+      tokenMatcher(next, UnitWord) ||
+      this.isDash(k + 1) ||
+      tokenMatcher(next, Times) ||
+      (k > 1 && (this.isDash(k - 1) || tokenMatcher(this.LA(k - 1), Times)))
     );
   }
 

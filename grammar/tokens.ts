@@ -143,6 +143,7 @@ export const Word = token('Word', new RegExp(`[${letter}](?:[${letter}0-9']|\\.(
   categories: [Loose],
 });
 export const WaterCement = token('WaterCement', /w\/c(?=\s*[~]?[\d.?])/i, { categories: [Loose] });
+export const Without = token('Without', /w\/o(?:ut)?(?![A-Za-z])/i, { categories: [Loose] });
 export const With = token('With', /w\//i, { categories: [Loose] });
 export const Times = custom('Times', matchTimes, ['x', 'X'], [Loose]);
 export const To = custom('To', matchTo, ['t', 'T'], [Loose]);
@@ -157,6 +158,7 @@ export const tokens: TokenType[] = [
   Times,
   To,
   WaterCement,
+  Without,
   With,
   Bottom,
   Word,

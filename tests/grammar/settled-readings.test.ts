@@ -55,6 +55,7 @@ const cases: readonly [rule: number, text: string, reading: string][] = [
   [10, 'casing 0 - 9\n>grout 0 - 9 9 x 40 kg bags', 'grout | 0 to 9 | bags: 9 x 40 kg bags'],
   [11, 'casing 0 - 9\n>grout 0 - 9 neat cement w/c 0.5', 'grout | 0 to 9 | material: neat cement; water-cement: 0.5'],
   [11, 'strata\n>0 - 3 clay w/ gravel', 'strata.line | 0 to 3 | description: "clay, with gravel"'],
+  [11, 'strata\n>0 - 3 clay w/o gravel', 'strata.line | 0 to 3 | description: "clay, no gravel"'],
   [12, 'casing 0 - 9\nwater\n38 fresh\n>grout 0 - 9 neat cement', 'grout | 0 to 9 | material: neat cement'],
   [12, 'strata\n0 - 3 clay\nbegan 2026-05-04\n\n>- 6 sand', 'strata.line | … to 6 | description: "sand"'],
   [12, '>shoe 7.2', '- |  |  | misplaced-keyword <shoe>'],
