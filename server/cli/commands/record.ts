@@ -1,0 +1,36 @@
+import type { Snapshot } from '../../analysis/snapshot.ts';
+import { type Arguments, type Command, choiceOption } from '../command.ts';
+import { analyseText } from '../engine.ts';
+import { type Exit, exit } from '../exit.ts';
+import { readLog, singleInput } from '../inputs.ts';
+import { recordPage } from '../record-page.ts';
+import { recordText } from '../record-text.ts';
+import { todayFrom, todayOption } from '../today.ts';
+import type { World } from '../world.ts';
+
+const recordJson = ({ record }: Snapshot): string => `${JSON.stringify(record, null, 2)}\n`;
+
+function written(snapshot: Snapshot, format: string): string {
+  if (format === 'json') return recordJson(snapshot);
+  return format === 'html' ? recordPage(snapshot) : recordText(snapshot);
+}
+
+async function run(given: Arguments, world: World): Promise<Exit> {
+  const today = todayFrom(given, world);
+  const { text } = await readLog(await singleInput(given.positionals, world), world);
+  world.print(written(analyseText(text, { packs: [], today }), given.value('format') ?? 'text'));
+  return exit.clean;
+}
+
+export const record: Command = {
+  name: 'record',
+  usage: 'drillhand record FILE [options]',
+  summary: 'Print the record of a log, with every figure that can be computed from it.',
+  options: [choiceOption('format', ['json', 'text', 'html'], 'how to print it (default: text)'), todayOption],
+  notes: [
+    'FILE is a log, or "-" for standard input. What the log lacks stays unknown: null in JSON, "?" elsewhere.',
+    'JSON figures are in SI, each with its formula, inputs and source lines (counted from 0).',
+    '"drillhand schema record" prints the shape of the JSON.',
+  ],
+  run,
+};

@@ -1,0 +1,20 @@
+import { Buffer } from 'node:buffer';
+import { resolve } from 'node:path';
+import type { Input } from './inputs.ts';
+import { reasonOf, Unusable } from './unusable.ts';
+import type { World } from './world.ts';
+
+/** Writes what was made of an input, to a file or (`-`) standard output. @throws Unusable */
+export async function printOrWrite(input: Input, output: string, text: string, world: World): Promise<void> {
+  if (output === '-') {
+    world.print(text);
+    return;
+  }
+  if (input.path !== null && resolve(input.path) === resolve(output))
+    throw new Unusable(`${output} is the log itself; name another file to write`);
+  try {
+    await world.writeFile(output, Buffer.from(text, 'utf8'));
+  } catch (error) {
+    throw new Unusable(`${output}: not written: ${reasonOf(error)}`);
+  }
+}
