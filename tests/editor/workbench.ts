@@ -16,8 +16,6 @@ export interface Workbench {
   uri(file: string): string;
   /** Loads the window; pairs as the workbench takes them in its `payload`. */
   open(payload: ReadonlyArray<readonly [string, string]>): Promise<void>;
-  /** Replaces the user's settings while the window is open. */
-  setSettings(settings: Readonly<Record<string, unknown>>): void;
   stop(): Promise<void>;
 }
 
@@ -113,12 +111,9 @@ export async function startWorkbench(options: WorkbenchOptions): Promise<Workben
   const home = mkdtempSync(path.join(tmpdir(), 'drillhand-editor-'));
   const workspace = path.join(home, 'workspace');
   const settingsFile = path.join(home, 'data', 'User', 'settings.json');
-  const setSettings = (settings: Readonly<Record<string, unknown>>): void =>
-    writeFileSync(settingsFile, JSON.stringify({ ...quietSettings, ...settings }));
-
   cpSync(options.workspace, workspace, { recursive: true });
   mkdirSync(path.dirname(settingsFile), { recursive: true });
-  setSettings({});
+  writeFileSync(settingsFile, JSON.stringify(quietSettings));
   const { server, origin } = await startServer(options, home);
   const browser = await launchBrowser(options.editor);
   const page = await (await browser.newContext({ viewport: { width: 1400, height: 900 } })).newPage();
@@ -135,7 +130,6 @@ export async function startWorkbench(options: WorkbenchOptions): Promise<Workben
       });
       await page.goto(`${origin}/?${query}`);
     },
-    setSettings,
     stop: async () => {
       await browser.close();
       await endGroup(server);

@@ -11,21 +11,31 @@ export async function takeScreenshot(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: path.join(screenshots, `${name}.png`) });
 }
 
+const pick = (page: Page, words: string): Locator =>
+  page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first();
+
+/** Types into the list that has just opened, and takes the entry that says the same. */
+async function typeAndPick(page: Page, words: string): Promise<void> {
+  await page.locator('.quick-input-widget input.input').waitFor();
+  await page.keyboard.type(words);
+  await pick(page, words).click();
+}
+
 export async function runCommand(page: Page, title: string): Promise<void> {
   await page.keyboard.press('F1');
-  await page.locator('.quick-input-widget input.input').waitFor();
-  await page.keyboard.type(title);
-  await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
-  await page.keyboard.press('Enter');
+  await typeAndPick(page, title);
 }
 
 export async function openFile(page: Page, name: string): Promise<void> {
   await page.keyboard.press('Control+P');
-  await page.locator('.quick-input-widget input.input').waitFor();
-  await page.keyboard.type(name);
-  await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().waitFor();
-  await page.keyboard.press('Enter');
+  await typeAndPick(page, name);
   await page.locator('.tab.active', { hasText: name }).waitFor();
+}
+
+export async function chooseTheme(page: Page, theme: string): Promise<void> {
+  await page.keyboard.press('Control+K');
+  await page.keyboard.press('Control+T');
+  await typeAndPick(page, theme);
 }
 
 /** A line of the text editor, found by what it says. The editor writes blanks as non-breaking ones. */

@@ -1,13 +1,13 @@
 import assert from 'node:assert/strict';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { previewPage, takeScreenshot } from './driver.ts';
+import { chooseTheme, previewPage, takeScreenshot } from './driver.ts';
 
 const themes = [
-  { name: 'light', theme: 'Default Light Modern', bodyClass: 'vscode-light' },
-  { name: 'dark', theme: 'Default Dark Modern', bodyClass: 'vscode-dark' },
-  { name: 'hc-light', theme: 'Default High Contrast Light', bodyClass: 'vscode-high-contrast-light' },
-  { name: 'hc-dark', theme: 'Default High Contrast', bodyClass: 'vscode-high-contrast' },
+  { name: 'light', theme: 'Light Modern', bodyClass: 'vscode-light' },
+  { name: 'dark', theme: 'Dark Modern', bodyClass: 'vscode-dark' },
+  { name: 'hc-light', theme: 'Light High Contrast', bodyClass: 'vscode-high-contrast-light' },
+  { name: 'hc-dark', theme: 'Dark High Contrast', bodyClass: 'vscode-high-contrast' },
 ];
 
 interface Shown {
@@ -42,7 +42,7 @@ export const followingThemes = (workbench: Workbench): Tests =>
     themes.map(({ name, theme, bodyClass }) => [
       `the preview follows the ${name} theme and stays readable`,
       async () => {
-        workbench.setSettings({ 'workbench.colorTheme': theme });
+        await chooseTheme(workbench.page, theme);
         const page = previewPage(workbench.page);
         await page.locator(`body.${bodyClass}`).waitFor({ state: 'attached' });
         await workbench.page.waitForTimeout(500);
