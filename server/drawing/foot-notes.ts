@@ -1,6 +1,7 @@
 import type { DepthScale } from './depth-scale.ts';
 import type { Sheet } from './sheet.ts';
-import { exaggerationWords, type WellFrame } from './well/frame.ts';
+import { exaggeration, exaggerationWords, type WellFrame } from './well/frame.ts';
+import { mostDrawn } from './well/geometry.ts';
 import { metresText } from './words.ts';
 
 export interface FootNote {
@@ -16,7 +17,8 @@ function scaleWords(denominator: number, unit: string): string {
 function scaleNote(scale: DepthScale, frame: WellFrame | null, unit: string): string {
   const depths = `Depths ${scaleWords(scale.denominator, unit)} when printed at full size, from the ground surface.`;
   if (frame === null) return depths;
-  return `${depths} The horizontal scale of the well is exaggerated: ${exaggerationWords(frame)} than depths.`;
+  const widths = exaggeration(frame) > 1 ? 'is exaggerated' : 'is another';
+  return `${depths} The horizontal scale of the well ${widths}: ${exaggerationWords(frame)} than depths.`;
 }
 
 const isBeyond = (value: number | null | undefined, { window }: Sheet): value is number =>
@@ -89,6 +91,11 @@ function wideNote({ well, unit }: Sheet): FootNote[] {
   ];
 }
 
+function manyNote({ log }: Sheet): FootNote[] {
+  const isMany = log.strings.length > mostDrawn || log.hole.length + log.existing.length > mostDrawn;
+  return isMany ? [{ line: null, text: `Only the first ${mostDrawn} strings and stretches of hole are drawn.` }] : [];
+}
+
 function emptyNote({ log }: Sheet): FootNote[] {
   const isEmpty = log.strata.length + log.hole.length + log.strings.length + log.water.found.length === 0;
   return isEmpty ? [{ line: null, text: 'Nothing is logged against depth yet.' }] : [];
@@ -99,5 +106,6 @@ export const footNotes = (sheet: Sheet, scale: DepthScale, frame: WellFrame | nu
   { line: null, text: scaleNote(scale, frame, sheet.unit) },
   ...emptyNote(sheet),
   ...wideNote(sheet),
+  ...manyNote(sheet),
   ...cutNotes(sheet),
 ];

@@ -1,4 +1,4 @@
-import type { Depth, Interval, Measure, PipeString, WellLog } from '../../model/log.ts';
+import type { Depth, Interval, PipeString, WellLog } from '../../model/log.ts';
 import type { DepthWindow, Extent } from '../depth-window.ts';
 
 /** A stretch of hole of one diameter, in metres. */
@@ -30,8 +30,10 @@ export interface WellGeometry {
   readonly tooWide: number | null;
 }
 
-/* A dug well may be 3 m across; a greater diameter is a slip of the unit and is drawn cut off. */
+/* A dug well may be 3 m across; a greater diameter is a slip of the unit and is left open. */
 const widestDrawn = 5;
+/* A hole has a handful of diameters and strings; of a list beyond all reason the first are drawn. */
+export const mostDrawn = 200;
 const assumedHole = 0.2;
 const assumedWall = 0.006;
 
@@ -40,8 +42,9 @@ const positive = (value: number | null | undefined): value is number =>
 const finite = (depth: Depth | null | undefined): number | null =>
   depth?.value != null && Number.isFinite(depth.value) ? depth.value : null;
 
-const diameterOf = (measure: Measure | null): number | null =>
-  positive(measure?.value) ? Math.min(measure.value, widestDrawn) : null;
+/** A width that can be drawn; null for an unknown one, and for what no well has. */
+const drawable = (width: number | null | undefined): number | null =>
+  positive(width) && width <= widestDrawn ? width : null;
 
 interface Bored extends Extent {
   readonly line: number;
@@ -58,9 +61,9 @@ export function extentOf(interval: Interval | null, window: DepthWindow): Extent
 }
 
 function boredOf(log: WellLog, window: DepthWindow): Bored[] {
-  return [...log.existing, ...log.hole].flatMap(({ line, interval, diameter }) => {
+  return [...log.existing, ...log.hole].slice(0, mostDrawn).flatMap(({ line, interval, diameter }) => {
     const extent = extentOf(interval, window);
-    return extent === null ? [] : [{ line, ...extent, diameter: diameterOf(diameter) }];
+    return extent === null ? [] : [{ line, ...extent, diameter: drawable(diameter?.value) }];
   });
 }
 
@@ -121,16 +124,22 @@ function drawnString(string: PipeString, window: DepthWindow, holeWidth: number)
 }
 
 function pipeWidths({ size }: PipeString, holeWidth: number): Pick<DrawnString, 'outer' | 'inner' | 'sizeKnown'> {
-  const sizeKnown = positive(size.outsideDiameter);
-  const outer = Math.min(positive(size.outsideDiameter) ? size.outsideDiameter : holeWidth * 0.6, widestDrawn);
+  const known = drawable(size.outsideDiameter);
+  const outer = known ?? holeWidth * 0.6;
   const wall = positive(size.wallThickness) ? size.wallThickness : assumedWall;
-  return { outer, inner: Math.max(outer - 2 * wall, outer * 0.5), sizeKnown };
+  return { outer, inner: Math.max(outer - 2 * wall, outer * 0.5), sizeKnown: known !== null };
 }
+
+const greatestOf = (log: WellLog): number => {
+  const bored = [...log.existing, ...log.hole].map(({ diameter }) => diameter?.value ?? 0);
+  const pipes = log.strings.map(({ size }) => size.outsideDiameter ?? 0);
+  return [...bored, ...pipes].filter(Number.isFinite).reduce((most, each) => Math.max(most, each), 0);
+};
 
 /** The hole and the strings of a log, in metres, cut to the window. */
 export function wellGeometry(log: WellLog, window: DepthWindow): WellGeometry {
   const bored = boredOf(log, window);
-  const outsides = log.strings.map(({ size }) => (positive(size.outsideDiameter) ? size.outsideDiameter : null));
+  const outsides = log.strings.map(({ size }) => drawable(size.outsideDiameter));
   const pipe = widestOf(outsides, 0);
   const otherwise = Math.min(
     widestOf(
@@ -140,17 +149,14 @@ export function wellGeometry(log: WellLog, window: DepthWindow): WellGeometry {
     widestDrawn,
   );
   const strings = log.strings
+    .slice(0, mostDrawn)
     .flatMap((string) => drawnString(string, window, otherwise))
     .filter((each) => each.top < each.bottom);
-  const all = [...log.existing, ...log.hole]
-    .map(({ diameter }) => diameter?.value ?? 0)
-    .concat(outsides.map((outer) => outer ?? 0));
-  const greatest = all.reduce((most, each) => (Number.isFinite(each) ? Math.max(most, each) : most), 0);
   return {
     hole: holeStretches(bored, otherwise),
     strings: strings.sort((a, b) => b.outer - a.outer),
     widest: strings.reduce((most, each) => Math.max(most, each.outer), otherwise),
-    tooWide: greatest > widestDrawn ? greatest : null,
+    tooWide: greatestOf(log) > widestDrawn ? greatestOf(log) : null,
   };
 }
 
@@ -166,7 +172,7 @@ export function pipeAt(drawn: DrawnString, depth: number): number {
     return top !== null && bottom !== null && top <= depth && depth <= bottom;
   });
   if (screen === undefined) return 0;
-  return positive(screen.size.outsideDiameter) ? Math.min(screen.size.outsideDiameter, widestDrawn) : drawn.outer;
+  return drawable(screen.size.outsideDiameter) ?? drawn.outer;
 }
 
 /** Width of what stands around a string at a depth: the next string out, or else the hole. */

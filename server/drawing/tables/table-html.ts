@@ -1,0 +1,25 @@
+import { element, fromLine, textElement } from '../html.ts';
+import type { Table, TableColumn, TableRow } from './table.ts';
+
+const classOf = (column: TableColumn | undefined): string | null => (column?.numeric ? 'number' : null);
+
+function cellHtml(text: string, n: number, column: TableColumn | undefined): string {
+  const attributes = { class: classOf(column) };
+  return n === 0 ? textElement('th', { scope: 'row', ...attributes }, text) : textElement('td', attributes, text);
+}
+
+const rowHtml = (row: TableRow, { columns }: Table, reachable: boolean): string =>
+  element('tr', fromLine(row.line, reachable), row.cells.map((text, n) => cellHtml(text, n, columns[n])).join(''));
+
+/** A table with its caption; the rows lead to their lines, by keyboard too where `reachable`. */
+export function tableHtml(table: Table, reachable: boolean): string {
+  const heads = table.columns.map((column) =>
+    textElement('th', { scope: 'col', class: classOf(column) }, column.title),
+  );
+  const rows = table.rows.map((row) => rowHtml(row, table, reachable));
+  return element(
+    'table',
+    {},
+    `\n${textElement('caption', {}, table.caption)}\n<thead><tr>${heads.join('')}</tr></thead>\n<tbody>\n${rows.join('\n')}\n</tbody>\n`,
+  );
+}
