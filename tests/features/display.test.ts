@@ -1,7 +1,14 @@
-import Qty from 'js-quantities';
+import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
 import { unitById } from '../../grammar/units.ts';
 import { inBothSystems, numberText, otherUnits, unitText } from '../../server/features/display.ts';
+
+interface Quantity {
+  to(unit: string): Quantity;
+  readonly scalar: number;
+}
+
+const Qty: (number: number, unit: string) => Quantity = createRequire(import.meta.url)('js-quantities');
 
 const shown = (si: number, id: string): readonly string[] => {
   const unit = unitById(id);

@@ -5,8 +5,8 @@ import path from 'node:path';
 import { build } from 'esbuild';
 import {
   type ClientCapabilities,
-  createProtocolConnection,
-  type ProtocolConnection,
+  createMessageConnection,
+  type MessageConnection,
   type PublishDiagnosticsParams,
   StreamMessageReader,
   StreamMessageWriter,
@@ -48,7 +48,7 @@ const waitAtMost = 20_000;
 /** What an editor that speaks to the server over its standard streams sees of it. */
 export class Editor {
   readonly process: ChildProcess;
-  readonly connection: ProtocolConnection;
+  readonly connection: MessageConnection;
   /** Every report of findings, in the order in which they came. */
   readonly reports: PublishDiagnosticsParams[] = [];
   readonly notes: { method: string; params: unknown }[] = [];
@@ -63,7 +63,7 @@ export class Editor {
     const { stdin, stdout } = this.process;
     if (stdin === null || stdout === null) throw new Error('the server has no standard streams');
     this.exited = new Promise((resolve) => this.process.once('exit', resolve));
-    this.connection = createProtocolConnection(new StreamMessageReader(stdout), new StreamMessageWriter(stdin));
+    this.connection = createMessageConnection(new StreamMessageReader(stdout), new StreamMessageWriter(stdin));
     this.connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
       this.reports.push(params);
       this.#wake();

@@ -1,3 +1,4 @@
+import { spawn } from 'node:child_process';
 import type { CodeAction, CompletionList, DocumentSymbol, FoldingRange, Hover, TextEdit } from 'vscode-languageserver-protocol';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { Preview } from '../../server/lsp/protocol.ts';
@@ -69,7 +70,9 @@ describe('a session from first to last', () => {
     const { diagnostics } = await editor.report(uri, 2);
     const slip = diagnostics.find(({ code }) => code === 'unknown-term');
     expect(slip).toMatchObject({ range: range(1, 11, 15), source: 'drillhand' });
-    expect(editor.notes).toContainEqual({ method: 'drillhand/analysed', params: { uri, version: 2 } });
+    const analysed = (note: { params: unknown }) => JSON.stringify(note.params) === JSON.stringify({ uri, version: 2 });
+    await editor.until(() => editor.notes.some(analysed), 'word that version 2 is analysed');
+    expect(editor.notes.every(({ method }) => method === 'drillhand/analysed')).toBe(true);
   });
 
   test('a fix of a finding mends it', async () => {
@@ -276,6 +279,15 @@ describe('what no editor should send', () => {
     expect(hover.contents).toMatchObject({ value: expect.stringContaining('limestone') });
   });
 
+  test('bytes that are no message do not end the server', async () => {
+    await started();
+    await editor.report(uri, 1);
+    editor.process.stdin?.write('hello\r\n\r\n');
+    editor.process.stdin?.write('Content-Length: many\r\n\r\n');
+    const hover = await editor.request<Hover>('textDocument/hover', about({ position: at(7, 9) }));
+    expect(hover.contents).toMatchObject({ value: expect.stringContaining('limestone') });
+  });
+
   test('a binary file, a mark of byte order, odd numbers', async () => {
     const bytes = Array.from({ length: 20_000 }, (_, at) => String.fromCharCode((at * 7919) % 256)).join('');
     await started(bytes);
@@ -303,6 +315,14 @@ describe('the end', () => {
     editor = new Editor(bundle);
     await editor.begin();
     expect(await editor.end()).toBe(0);
+  });
+
+  test('the server ends when the process that started it has died, though its streams are open', async () => {
+    const dead = spawn(process.execPath, ['-e', '']);
+    await new Promise((resolve) => dead.once('exit', resolve));
+    editor = new Editor(bundle);
+    await editor.request('initialize', { processId: dead.pid, rootUri: null, capabilities: {} });
+    expect(await editor.exited).toBe(1);
   });
 
   test('the server ends when its editor is gone', async () => {
