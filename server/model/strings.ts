@@ -113,8 +113,9 @@ function readCut(source: Source): Cut {
 /** A string cut off: `from` is its old top, `to` its new one. */
 export const cutFact = remembered(readCut);
 
+/** Two lists have the word: states of a string, and kinds of screen. */
 const isTelescoped = ({ items }: Line): boolean =>
-  items.some(({ value }) => value.kind === 'term' && value.list === 'casing-state' && value.term.id === 'telescoped');
+  items.some(({ value }) => value.kind === 'term' && value.term.id === 'telescoped');
 
 /** The kind of string that a line opens: a screen does where it is telescoped, or there is none to hang on. */
 export function opensString(line: Line, hasString: boolean): PipeString['kind'] | null {
