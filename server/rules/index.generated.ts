@@ -4,15 +4,18 @@ import { rule as allowSilencesNothing } from './rules/allow-silences-nothing.ts'
 import { rule as allowUnknownRule } from './rules/allow-unknown-rule.ts';
 import { rule as allowWithoutReason } from './rules/allow-without-reason.ts';
 import { rule as annulusThin } from './rules/annulus-thin.ts';
+import { rule as approximateContactAtSeal } from './rules/approximate-contact-at-seal.ts';
 import { rule as badDate } from './rules/bad-date.ts';
 import { rule as badRatio } from './rules/bad-ratio.ts';
 import { rule as badTime } from './rules/bad-time.ts';
 import { rule as bagsVolumeDisagree } from './rules/bags-volume-disagree.ts';
+import { rule as bedrockWithoutKind } from './rules/bedrock-without-kind.ts';
 import { rule as beyondTheBottom } from './rules/beyond-the-bottom.ts';
 import { rule as bitWiderThanString } from './rules/bit-wider-than-string.ts';
 import { rule as centralizerGap } from './rules/centralizer-gap.ts';
 import { rule as centralizerNoneNearShoe } from './rules/centralizer-none-near-shoe.ts';
 import { rule as centralizerOutside } from './rules/centralizer-outside.ts';
+import { rule as contactReadUnderFoam } from './rules/contact-read-under-foam.ts';
 import { rule as cuttingsAsSeal } from './rules/cuttings-as-seal.ts';
 import { rule as datesOutOfOrder } from './rules/dates-out-of-order.ts';
 import { rule as decimalComma } from './rules/decimal-comma.ts';
@@ -51,7 +54,9 @@ import { rule as noSection } from './rules/no-section.ts';
 import { rule as nominalOrOutside } from './rules/nominal-or-outside.ts';
 import { rule as notDeepening } from './rules/not-deepening.ts';
 import { rule as packNotAboveScreen } from './rules/pack-not-above-screen.ts';
+import { rule as periodRunsBackwards } from './rules/period-runs-backwards.ts';
 import { rule as placeOffRange } from './rules/place-off-range.ts';
+import { rule as rateBreak } from './rules/rate-break.ts';
 import { rule as screenAcrossSeal } from './rules/screen-across-seal.ts';
 import { rule as secondKeyword } from './rules/second-keyword.ts';
 import { rule as secondValue } from './rules/second-value.ts';
@@ -84,15 +89,18 @@ export const rules: readonly Rule[] = [
   allowUnknownRule,
   allowWithoutReason,
   annulusThin,
+  approximateContactAtSeal,
   badDate,
   badRatio,
   badTime,
   bagsVolumeDisagree,
+  bedrockWithoutKind,
   beyondTheBottom,
   bitWiderThanString,
   centralizerGap,
   centralizerNoneNearShoe,
   centralizerOutside,
+  contactReadUnderFoam,
   cuttingsAsSeal,
   datesOutOfOrder,
   decimalComma,
@@ -131,7 +139,9 @@ export const rules: readonly Rule[] = [
   nominalOrOutside,
   notDeepening,
   packNotAboveScreen,
+  periodRunsBackwards,
   placeOffRange,
+  rateBreak,
   screenAcrossSeal,
   secondKeyword,
   secondValue,

@@ -1,5 +1,5 @@
 import { type Unit, unitById } from '../../grammar/units.ts';
-import type { Depth, FileUnits, Interval, Measure } from '../model/log.ts';
+import type { FileUnits, Interval } from '../model/log.ts';
 
 const signs: Readonly<Record<string, string>> = {
   m3: 'm³',
@@ -59,10 +59,6 @@ export const diameterText = (metres: number, units: FileUnits): string =>
 /** A SI value in the unit `id`, to `significant` digits. */
 export const valueText = (si: number, id: string, significant = 3): string =>
   `${numberText(inUnit(si, id), significant)} ${unitSign(id)}`;
-
-/** A value in its own unit, as many digits as were written: `0.29 m³`. */
-export const measureText = (measure: Measure | Depth): string =>
-  measure.number === null ? '?' : `${numberText(measure.number, 7)} ${unitSign(measure.unit)}`;
 
 /** `a`, `a or b`, `a, b or c`. */
 export const orList = (names: readonly string[]): string =>

@@ -86,3 +86,6 @@ export const sizeSpan = (string: PipeString) => string.size.span ?? string.span;
 
 /** Where a volume or other measure stands, else the whole fill. */
 export const spanOf = (measure: Measure | null, fill: Fill) => measure?.span ?? fill.span;
+
+/** Narrower than any water well: a figure in another unit, from which nothing more should be concluded. */
+export const isTooNarrow = (diameter: number): boolean => diameter < 0.03;

@@ -89,7 +89,7 @@ casing  +0.6 - 36   pvc 141.3 sdr 17
   screen  30 - 36   pvc 141.3, slot 0.5
   pack    29 - 38   20/40 sand
   seal    27 - 29   bentonite pellets
-  grout   0 - 27    neat cement, 1.2 m3, tremie
+  grout   0 - 27    neat cement, 1.4 m3, tremie
   centralizers  12 24 35
 water
   24 - 36  fresh

@@ -1,8 +1,14 @@
 import type { PipeString } from '../../model/log.ts';
+import { bottomOf, topOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { lengthText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 import { isDriven, isPermanent, isSeal, lengthAsSet, stringText } from '../strings.ts';
+
+/** A whole string without centralizers is one gap, from the ground to its foot. */
+const isOneGap = (string: PipeString, { limits }: RuleContext): boolean =>
+  (bottomOf(string) ?? 0) - Math.max(0, topOf(string) ?? 0) >
+  (limits['centralizer-gap-most']?.value ?? Number.POSITIVE_INFINITY);
 
 const isLongEnough = (string: PipeString, { limits }: RuleContext): boolean =>
   (lengthAsSet(string) ?? 0) >= (limits['centralizer-string-least']?.value ?? Number.POSITIVE_INFINITY);
@@ -60,7 +66,7 @@ export const rule: Rule = {
   ],
   check: function* (context) {
     for (const string of concerned(context))
-      if (string.centralizers === null) yield without(string, context);
-      else yield* gapsOf(string, context);
+      if (string.centralizers !== null) yield* gapsOf(string, context);
+      else if (isOneGap(string, context)) yield without(string, context);
   },
 };

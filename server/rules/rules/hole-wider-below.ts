@@ -2,6 +2,7 @@ import type { HoleEntry } from '../../model/log.ts';
 import { sameDepth, topOf } from '../columns.ts';
 import { diameterText, intervalText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { isTooNarrow } from '../strings.ts';
 
 const widened = ({ methods, reamedFrom }: HoleEntry): boolean =>
   reamedFrom !== null || methods.some(({ id }) => id.includes('ream'));
@@ -36,7 +37,7 @@ export const rule: Rule = {
     let above: HoleEntry | null = null;
     for (const entry of context.log.hole) {
       const wide = entry.diameter?.value ?? null;
-      if (wide === null || widened(entry)) continue;
+      if (wide === null || isTooNarrow(wide) || widened(entry)) continue;
       const narrow: number = above?.diameter?.value ?? wide;
       const follows: boolean = above === null || (topOf(entry) ?? 0) > (topOf(above) ?? 0) + sameDepth;
       if (above && follows && wide > narrow + sameDiameter) yield reportOf(above, entry, context);

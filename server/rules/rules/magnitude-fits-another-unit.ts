@@ -2,7 +2,7 @@ import type { Span } from '../../../grammar/span.ts';
 import { type Unit, unitById } from '../../../grammar/units.ts';
 import type { Depth, Measure, PipeString } from '../../model/log.ts';
 import { fix } from '../fixes.ts';
-import { measureText, orList, valueText } from '../messages.ts';
+import { numberText, orList, unitSign, valueText } from '../messages.ts';
 import type { Edit, Fix, Report, Rule, RuleContext } from '../rule.ts';
 import { placedFills } from '../strings.ts';
 
@@ -49,9 +49,13 @@ function inUnit(measure: Measure | Depth, { id }: Unit): Edit {
   return { span: measure.span, text: `${figure} ${id}` };
 }
 
+const plurals: Readonly<Record<string, string>> = { foot: 'feet', inch: 'inches' };
+
+const figureOf = ({ number }: Measure, unit: string): string => `${numberText(Math.abs(number ?? 0), 7)} ${unit}`;
+
 const fixesOf = ({ measure, beside }: Suspect, units: readonly Unit[]): Fix[] =>
   units.map((unit) =>
-    fix(`It is in ${unit.name === 'inch' ? 'inches' : `${unit.name}s`}: ${measure.number} ${unit.id}`, [
+    fix(`It is in ${plurals[unit.name] ?? `${unit.name}s`}: ${figureOf(measure, unit.id)}`, [
       inUnit(measure, unit),
       ...beside,
     ]),
@@ -61,10 +65,10 @@ function reportOf(suspect: Suspect): Report | null {
   const units = fitting(suspect);
   if (!isOutside(suspect) || units.length === 0) return null;
   const { measure, range } = suspect;
-  const meant = orList(units.map(({ id }) => `${Math.abs(measure.number ?? 0)} ${id}`));
+  const wrong = magnitude(measure) > range.most ? 'too large' : 'too small';
   return {
     span: measure.span,
-    message: `a ${range.what} of ${measureText(measure)} is ${magnitude(measure) > range.most ? 'too large' : 'too small'} for a well; did you mean ${meant}?`,
+    message: `a ${range.what} of ${figureOf(measure, unitSign(measure.unit))} is ${wrong} for a well; did you mean ${orList(units.map(({ id }) => figureOf(measure, id)))}?`,
     fixes: () => fixesOf(suspect, units),
   };
 }

@@ -4,8 +4,11 @@ import type { Keyword, Line } from '../../../grammar/tree.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const manyTimes = new Set(['distance', 'shift', 'existing', 'photo', 'note']);
-const onceForAString = new Set(['shoe', 'centralizers', 'joints']);
-const strings = new Set(['casing', 'liner', 'screen']);
+const onceForAString = new Set(['shoe']);
+
+/** True for a line that opens a string; a screen that hangs on the string above opens none. */
+const opensString = (keyword: Keyword, section: string | null): boolean =>
+  keyword.id === 'casing' || keyword.id === 'liner' || (keyword.id === 'screen' && section === 'screen');
 
 const isOnceForAFile = (id: string): boolean => !manyTimes.has(id) && rowById(id).where === 'file';
 
@@ -23,9 +26,9 @@ const reportOf = (keyword: Keyword, line: number, first: First, where: string): 
 function* repeated(lines: readonly Line[]): Generator<Report> {
   const inFile = new Map<string, First>();
   let onString = new Map<string, First>();
-  for (const [line, { keyword }] of lines.entries()) {
+  for (const [line, { keyword, section }] of lines.entries()) {
     if (!keyword) continue;
-    if (strings.has(keyword.id) && keyword.id !== 'screen') onString = new Map();
+    if (opensString(keyword, section)) onString = new Map();
     const isFile = isOnceForAFile(keyword.id);
     if (!isFile && !onceForAString.has(keyword.id)) continue;
     const seen = isFile ? inFile : onString;
@@ -49,6 +52,7 @@ export const rule: Rule = {
   ],
   silent: [
     { text: 'note one\nnote two' },
+    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  joints 6.1\n  joints 1.55' },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\ncasing +0.3 - 40 steel 114.3 x 6\n  shoe 40' },
   ],
   check: ({ tree }) => repeated(tree.lines),

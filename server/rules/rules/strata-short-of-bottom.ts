@@ -4,14 +4,12 @@ import { fix, lineAfter } from '../fixes.ts';
 import { depthText, lengthText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 
-/** The entry that reaches deepest; null where a base is not known, so that nobody can tell. */
+/** The entry that reaches deepest; null where the base of the last is not known, so that nobody can tell. */
 function deepestOf(strata: readonly Stratum[]): Stratum | null {
-  let deepest: Stratum | null = null;
-  for (const each of strata) {
-    const bottom = bottomOf(each);
-    if (bottom === null) return null;
-    if (bottom > (deepest ? (bottomOf(deepest) ?? 0) : Number.NEGATIVE_INFINITY)) deepest = each;
-  }
+  const last = strata.at(-1);
+  if (!last || bottomOf(last) === null) return null;
+  let deepest = last;
+  for (const each of strata) if ((bottomOf(each) ?? 0) > (bottomOf(deepest) ?? 0)) deepest = each;
   return deepest;
 }
 

@@ -2,7 +2,7 @@ import type { HoleEntry, PipeString } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
 import { diameterText, intervalText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isDriven, sizeSpan, stringText } from '../strings.ts';
+import { isDriven, isTooNarrow, sizeSpan, stringText } from '../strings.ts';
 
 interface Stretch {
   readonly top: number;
@@ -27,7 +27,7 @@ const reamedOver = (hole: readonly HoleEntry[], { top, bottom }: Stretch, outsid
 function* holeReports(string: PipeString, outside: number, { log }: RuleContext): Generator<Report> {
   for (const entry of log.hole) {
     const diameter = entry.diameter?.value ?? null;
-    const stretch = diameter !== null && outside >= diameter ? shared(string, entry) : null;
+    const stretch = diameter !== null && outside >= diameter && !isTooNarrow(diameter) ? shared(string, entry) : null;
     if (diameter === null || !stretch || reamedOver(log.hole, stretch, outside)) continue;
     yield {
       span: sizeSpan(string),

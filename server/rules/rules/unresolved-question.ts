@@ -3,15 +3,18 @@ import type { Report, Rule } from '../rule.ts';
 
 type Question = WellLog['questions'][number];
 
+/** `water, depth` for `water: depth`. */
+const inWords = (what: string): string => what.replace(': ', ', ');
+
 const reportOf = ({ span, what, kind }: Question): Report[] => {
   if (kind === 'approximate') return [];
   return kind === 'unknown'
-    ? [{ span, message: `${what} is not known: ask the crew, and write it in place of the ?` }]
+    ? [{ span, message: `${inWords(what)}: not known; ask the crew, and write it in place of the ?` }]
     : [
         {
           span,
           severity: 'hint',
-          message: `${what} is marked as doubtful: confirm it with the crew, and take off the ?`,
+          message: `${inWords(what)}: marked as doubtful; confirm it with the crew, and take off the ?`,
         },
       ];
 };

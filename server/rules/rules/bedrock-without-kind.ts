@@ -1,0 +1,23 @@
+import { intervalText } from '../messages.ts';
+import type { Rule } from '../rule.ts';
+
+const kindless = new Set(['bedrock', 'rock', 'ledge-rock']);
+
+/** Bedrock of which the log does not say what rock it is. */
+export const rule: Rule = {
+  id: 'bedrock-without-kind',
+  severity: 'information',
+  title: 'Bedrock logged without its kind',
+  why: 'How deep a casing must go, and how a well behaves, depend on the rock: limestone is not granite.',
+  mend: 'Name the rock, or write `?` beside it to ask the crew.',
+  source: 'common practice, no source',
+  flagged: [{ text: 'strata\n  0 - 6 clay\n  - 61 [[bedrock, grey]]' }],
+  silent: [{ text: 'strata\n  0 - 6 clay\n  - 61 limestone, grey' }],
+  check: ({ log }) =>
+    log.strata
+      .filter(({ principal, names }) => principal !== null && kindless.has(principal.id) && names.length === 0)
+      .map((each) => ({
+        span: each.descriptionSpan ?? each.span,
+        message: `${intervalText(each.interval, log.units)} is ${each.principal?.name ?? 'rock'}, and the log does not say of what kind; name the rock, or ask the crew`,
+      })),
+};
