@@ -19,11 +19,14 @@ export type Shown =
   | 'pressure'
   | 'force'
   | 'time'
+  | 'minutes'
   | 'share'
   | 'ratio'
+  | 'small-ratio'
   | 'transmissivity'
   | 'specific-capacity'
   | 'well-loss'
+  | 'linear-loss'
   | 'degrees'
   | 'map-length';
 
@@ -56,10 +59,13 @@ const pairs: Readonly<Record<Shown, Pair>> = {
   pressure: { si: 'Pa', metric: 'kPa', us: 'psi' },
   force: { si: 'N', metric: 'kN', us: 'lbf' },
   time: { si: 's', metric: 'h', us: 'h' },
+  minutes: { si: 's', metric: 'min', us: 'min' },
   share: { si: '1', metric: '%', us: '%' },
   ratio: { si: '1', metric: '1', us: '1' },
+  'small-ratio': { si: '1', metric: '1', us: '1' },
   transmissivity: { si: 'm2/s', metric: 'm2/d', us: 'ft2/d' },
   'specific-capacity': { si: 'm2/s', metric: 'L/min/m', us: 'gpm-us/ft' },
+  'linear-loss': { si: 's/m2', metric: 's/m2', us: 's/m2' },
   'well-loss': { si: 's2/m5', metric: 's2/m5', us: 's2/m5' },
   degrees: { si: 'deg', metric: 'deg', us: 'deg' },
   'map-length': { si: 'm', metric: 'm', us: 'm' },
@@ -79,6 +85,7 @@ const ownUnits: Readonly<Record<string, ShownUnit>> = {
   'ft2/d': { factor: exact.foot ** 2 / 86_400, label: 'ft²/d' },
   'L/min/m': { factor: 0.001 / 60, label: 'L/min per m' },
   'gpm-us/ft': { factor: usGallonsAMinute / exact.foot, label: 'US gpm per ft' },
+  's/m2': { factor: 1, label: 's/m²' },
   's2/m5': { factor: 1, label: 's²/m⁵' },
   deg: { factor: 1, label: '°' },
   '1': { factor: 1, label: '' },

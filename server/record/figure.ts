@@ -67,7 +67,7 @@ function outcomeOf({ ingredients, compute }: Recipe): Outcome {
 function waits(missing: readonly string[], outcome: Outcome | null, value: number | null): string[] {
   if (missing.length > 0) return [...new Set(missing)];
   if (value !== null) return [];
-  return [outcome?.ok === false ? outcome.why : 'the figures give no number'];
+  return [`other figures (${outcome?.ok === false ? outcome.why : 'these give no number'})`];
 }
 
 function linesOf({ at, ingredients }: Recipe): number[] {

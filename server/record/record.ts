@@ -20,7 +20,7 @@ export const Figure = z.object({
   title: z.string(),
   /** SI; null where a fact it needs is missing. */
   value: z.number().nullable(),
-  /** SI unit: m, m2, m3, kg, s, Pa, m/s, m3/s, kg/m3, 1, m2/s, deg. */
+  /** SI unit: m, m3, kg, kg/m, s, Pa, m/s, m3/s, kg/m3, 1, m2/s, s/m2, s2/m5, deg. */
   unit: z.string(),
   /** As shown, in the file's units, with the digits that the notes justify. */
   text: z.string(),
@@ -32,7 +32,10 @@ export const Figure = z.object({
   /** Lines that it comes from, from 0; the first is where it is shown. */
   lines: z.array(z.number()),
   span: Span.nullable(),
-  /** Facts that it waits for, in words; empty where the figure is complete. */
+  /**
+   * Facts that it waits for, in words, such as `the wall of casing 1`; `other figures (why)` where the formula refuses
+   * those that there are. Empty where the figure is complete.
+   */
   waitsFor: z.array(z.string()),
   /** True where it rests on a `~` or doubtful value. */
   doubtful: z.boolean(),

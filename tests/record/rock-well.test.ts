@@ -64,8 +64,10 @@ describe('the record of a plain rock well', () => {
     expect(lines[figure.span?.line ?? -1]).toContain('grout');
   });
 
-  test('nothing waits, nothing is in doubt, and ids are unique', () => {
-    expect(record.figures.filter((figure) => figure.waitsFor.length > 0 || figure.doubtful)).toEqual([]);
+  test('only the recovery waits, for a third reading; nothing is in doubt, and ids are unique', () => {
+    const waiting = record.figures.filter((figure) => figure.waitsFor.length > 0 || figure.doubtful);
+    expect(waiting.map((figure) => figure.id)).toEqual(['test.1.recovery.transmissivity']);
+    expect(waiting[0]?.waitsFor).toEqual(['other figures (fewer than three readings in the window)']);
     expect(new Set(record.figures.map((figure) => figure.id)).size).toBe(record.figures.length);
   });
 
