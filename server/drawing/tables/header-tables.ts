@@ -28,12 +28,15 @@ function headerFacts({ header }: WellLog): Fact[] {
   );
 }
 
+/* A ten-millionth of a degree is a centimetre on the ground. */
+const degreesText = (degrees: number): string => (Number.isFinite(degrees) ? String(Number(degrees.toFixed(7))) : '?');
+
 function placeText({ place }: WellLog): string {
   if (place === null) return '';
   const degrees =
     place.latitude === null
       ? ''
-      : `${numberText(place.latitude, 4)}°, ${place.longitude === null ? '?' : numberText(place.longitude, 4)}°`;
+      : `${degreesText(place.latitude)}°, ${place.longitude === null ? '?' : degreesText(place.longitude)}°`;
   const grid =
     place.utm === null
       ? ''

@@ -1,0 +1,53 @@
+import { cautionsOf, helpNotLaw } from '../drawing/cautions.ts';
+import { recordTables } from '../drawing/tables/record-tables.ts';
+import { wellName } from '../drawing/title.ts';
+import { capital } from '../drawing/words.ts';
+import type { Figure, FigureInput, Record as WellRecord } from '../record/record.ts';
+import { heading, oneLine, tableText } from './plain-text.ts';
+
+function inputText(input: FigureInput): string {
+  const place = input.line === null ? '' : ` (line ${input.line + 1})`;
+  return `      ${oneLine(`${input.name} = ${input.text}`)}${place}`;
+}
+
+function resultText(figure: Figure): string {
+  const other = figure.otherText === '' ? '' : ` (${figure.otherText})`;
+  return oneLine(`${figure.text || '?'}${other}${figure.doubtful ? ', rests on a doubtful value' : ''}`);
+}
+
+/** One figure: result, formula, the numbers put in, source, and what it waits for. */
+function figureText(figure: Figure): string {
+  return [
+    `  ${oneLine(capital(figure.title))}: ${resultText(figure)}`,
+    `    ${figure.id}`,
+    `    ${oneLine(figure.formula)}`,
+    ...figure.inputs.map(inputText),
+    ...(figure.source === '' ? [] : [`    Source: ${oneLine(figure.source)}`]),
+    ...(figure.waitsFor.length === 0 ? [] : [`    Waits for ${oneLine(figure.waitsFor.join(', '))}`]),
+    ...(figure.caution === null ? [] : [`    Caution: ${oneLine(figure.caution)}`]),
+  ].join('\n');
+}
+
+const figuresText = ({ figures }: WellRecord): string[] =>
+  figures.length === 0 ? [] : [heading('Computed figures', '-'), ...figures.map(figureText)];
+
+function cautionsText({ figures }: WellRecord): string[] {
+  const cautions = cautionsOf(figures).map((caution) => `  ${oneLine(caution.text)}`);
+  return cautions.length === 0 ? [] : [heading('Cautions', '-'), cautions.join('\n')];
+}
+
+/** The record as plain text: tables in the order of a well record, then the calculation sheet and the cautions. */
+export function recordText(record: WellRecord): string {
+  const tables = recordTables(record.log).flatMap(({ title, tables: each }) => [
+    heading(title, '-'),
+    ...each.map(tableText),
+  ]);
+  const parts = [
+    helpNotLaw,
+    heading(oneLine(`Record of ${wellName(record.log.header)}`), '='),
+    ...tables,
+    ...figuresText(record),
+    ...cautionsText(record),
+  ];
+  return `${parts.join('\n\n')}\n`;
+}
