@@ -19,7 +19,7 @@ export const rowOf = (line: Line): Row | null => (line.row === null ? null : row
 /** The row whose slots a line's items have: that of the section's lines where the first of them stands beside the keyword. */
 export function bodyRowOf(line: Line): Row | null {
   const row = rowOf(line);
-  const standsBeside = row !== null && row.opensBeforeDepth && row.lines !== null;
+  const standsBeside = row?.opensBeforeDepth && row.lines !== null;
   return standsBeside && row.lines !== null ? rowById(row.lines) : row;
 }
 

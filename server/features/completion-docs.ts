@@ -1,11 +1,11 @@
 import { rowById } from '../../grammar/table.ts';
 import { packById } from '../packs/index.ts';
-import { ruleById } from './rules.ts';
 import type { About } from './completion/suggestion.ts';
 import { describeRow } from './hover/keyword.ts';
 import { describePack } from './hover/pack.ts';
 import { describeTerm } from './hover/term.ts';
 import { escapeMarkdown, paragraphs } from './markdown.ts';
+import { ruleById } from './rules.ts';
 import { termsOf } from './words.ts';
 
 function describeRule(id: string): string | null {

@@ -17,7 +17,9 @@ function sameDepth(line: Line, column: number, units: FileUnits): Finder | null 
   if (depth === null) return null;
   return (each) =>
     amountsOf(each)
-      .filter((amount) => amount.role === 'depth' && Math.abs((siOf(amount, units) ?? Number.NaN) - depth) < sameContact)
+      .filter(
+        (amount) => amount.role === 'depth' && Math.abs((siOf(amount, units) ?? Number.NaN) - depth) < sameContact,
+      )
       .map(({ quantity }) => quantity);
 }
 

@@ -6,8 +6,8 @@ import { hoverFigures } from './hover/figures.ts';
 import { hoverFindings } from './hover/findings.ts';
 import { hoverKeyword } from './hover/keyword.ts';
 import { hoverPack } from './hover/pack.ts';
-import { hoverTerm } from './hover/term.ts';
 import type { HoverPart, HoverSource } from './hover/source.ts';
+import { hoverTerm } from './hover/term.ts';
 import { lineAt, type Position } from './position.ts';
 
 /** Markdown about what stands under the cursor. */
@@ -16,14 +16,7 @@ export interface Hover {
   readonly markdown: string;
 }
 
-const sources: readonly HoverSource[] = [
-  hoverTerm,
-  hoverAmount,
-  hoverKeyword,
-  hoverPack,
-  hoverFigures,
-  hoverFindings,
-];
+const sources: readonly HoverSource[] = [hoverTerm, hoverAmount, hoverKeyword, hoverPack, hoverFigures, hoverFindings];
 
 const narrowest = (parts: readonly HoverPart[]): Columns =>
   parts.reduce((best, part) => (part.end - part.start < best.end - best.start ? part : best), parts[0] as Columns);
@@ -35,5 +28,8 @@ export function hover(snapshot: Snapshot, position: Position): Hover | null {
   const parts = sources.flatMap((source) => source({ snapshot, ...found }) ?? []);
   if (parts.length === 0) return null;
   const { start, end } = narrowest(parts);
-  return { span: spanAt(found.at.line, { start, end }), markdown: parts.map((part) => part.markdown).join('\n\n---\n\n') };
+  return {
+    span: spanAt(found.at.line, { start, end }),
+    markdown: parts.map((part) => part.markdown).join('\n\n---\n\n'),
+  };
 }

@@ -30,7 +30,8 @@ export function sectionsOf(tree: Tree): readonly Section[] {
   let hasString = false;
   tree.lines.forEach((line, number) => {
     const open = sections.at(-1);
-    if (line.section !== null && opensSection(line, hasString)) sections.push({ id: line.section, first: number, last: number });
+    if (line.section !== null && opensSection(line, hasString))
+      sections.push({ id: line.section, first: number, last: number });
     else if (open !== undefined && belongs(line, open.id)) open.last = number;
     hasString ||= line.section !== null && strings.has(line.section);
   });

@@ -4,7 +4,16 @@ import type { Snapshot } from '../analysis/snapshot.ts';
 import { wordsOf } from './words.ts';
 
 /** Token types of the protocol's standard list, in the order of the legend. */
-export const tokenTypes = ['keyword', 'number', 'type', 'enumMember', 'property', 'string', 'comment', 'operator'] as const;
+export const tokenTypes = [
+  'keyword',
+  'number',
+  'type',
+  'enumMember',
+  'property',
+  'string',
+  'comment',
+  'operator',
+] as const;
 export type TokenType = (typeof tokenTypes)[number];
 
 export interface LineToken extends Columns {

@@ -1,6 +1,6 @@
+import type { Columns } from '../../grammar/span.ts';
 import { termLists } from '../../grammar/terms/index.ts';
 import type { ListId, Term } from '../../grammar/terms/term.ts';
-import type { Columns } from '../../grammar/span.ts';
 import type { Item, Line } from '../../grammar/tree.ts';
 
 /** A term of the trade as it stands on a line. */

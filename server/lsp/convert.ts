@@ -20,8 +20,8 @@ import {
 } from 'vscode-languageserver';
 import type { Span } from '../../grammar/span.ts';
 import type { Action } from '../features/code-actions.ts';
-import type { Completion } from '../features/completion.ts';
 import type { Suggestion } from '../features/completion/suggestion.ts';
+import type { Completion } from '../features/completion.ts';
 import type { Outline } from '../features/document-symbols.ts';
 import type { Fold } from '../features/folding-ranges.ts';
 import type { Position } from '../features/position.ts';

@@ -108,9 +108,7 @@ export interface Unchanged {
 export function unchangedAfter(before: Unchanged | null, edit: LineEdit, length: number): Unchanged {
   const head = edit.first;
   const foot = length - edit.first - edit.removed;
-  return before === null
-    ? { head, foot }
-    : { head: Math.min(before.head, head), foot: Math.min(before.foot, foot) };
+  return before === null ? { head, foot } : { head: Math.min(before.head, head), foot: Math.min(before.foot, foot) };
 }
 
 /** Every edit since an older text of `oldLength` lines, as one. */

@@ -1,6 +1,14 @@
 import { analyse, update } from '../analysis/index.ts';
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
-import { applyChange, editSince, type LineText, lineTextOf, type TextChange, type Unchanged, unchangedAfter } from './documents.ts';
+import {
+  applyChange,
+  editSince,
+  type LineText,
+  lineTextOf,
+  type TextChange,
+  type Unchanged,
+  unchangedAfter,
+} from './documents.ts';
 import { sameSettings, type UserSettings } from './settings.ts';
 
 /** One log that is open in the editor: its text as of the last change, and what was last known of it. */

@@ -92,7 +92,7 @@ const asksByName = (context: CodeActionContext, kind: string): boolean =>
 
 function previewOf(snapshot: Snapshot, uri: string): Preview {
   const name = decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
-  const title = snapshot.log.header['well']?.text ?? name;
+  const title = snapshot.log.header.well?.text ?? name;
   return { version: snapshot.version, title, html: previewBody(snapshot.record, snapshot.findings) };
 }
 

@@ -59,12 +59,13 @@ export class Session {
 
   change(uri: string, version: number | null, changes: readonly TextChange[]): void {
     const log = this.#logs.get(uri);
-    if (log === undefined) return this.warn(`a change of ${uri} came, which is not open`);
-    if (version !== null && version < log.version) {
-      return this.warn(`version ${version} of ${uri} came after version ${log.version} and was left out`);
+    if (log === undefined) this.warn(`a change of ${uri} came, which is not open`);
+    else if (version !== null && version < log.version)
+      this.warn(`version ${version} of ${uri} came after version ${log.version} and was left out`);
+    else {
+      log.change(version ?? log.version + 1, changes);
+      this.#scheduler.ask(uri);
     }
-    log.change(version ?? log.version + 1, changes);
-    this.#scheduler.ask(uri);
   }
 
   close(uri: string): void {

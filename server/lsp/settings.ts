@@ -21,9 +21,9 @@ const severitiesOf = (value: unknown): UserSettings['severities'] =>
 
 /** Settings from what the editor sent as its `drillhand` section; what cannot be read counts as not set. */
 export function readSettings(section: unknown): UserSettings {
-  const rules = isObject(section) ? section['rules'] : null;
+  const rules = isObject(section) ? section.rules : null;
   if (!isObject(rules)) return defaultSettings;
-  return { packs: packsOf(rules['packs']), severities: severitiesOf(rules['severity']) };
+  return { packs: packsOf(rules.packs), severities: severitiesOf(rules.severity) };
 }
 
 /** True where two settings say the same. */

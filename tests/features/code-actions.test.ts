@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { analyse } from '../../server/analysis/index.ts';
 import { type Action, fixAllAction, quickFixActions } from '../../server/features/code-actions.ts';
 import { edited, marked, settings, snapshotOf } from './fixture.ts';
-import { analyse } from '../../server/analysis/index.ts';
 
 const actionsAt = (text: string): { actions: readonly Action[]; lines: readonly string[] } => {
   const { snapshot, at, lines } = marked(text);

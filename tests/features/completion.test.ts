@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { complete } from '../../server/features/completion.ts';
 import type { Suggestion } from '../../server/features/completion/suggestion.ts';
+import { complete } from '../../server/features/completion.ts';
 import { describeSuggestion } from '../../server/features/completion-docs.ts';
 import { edited, marked } from './fixture.ts';
 
@@ -166,7 +166,9 @@ describe('words of other lines', () => {
     expect(labels('strata\n  0 - 3 claq  # allow |')).toEqual(['unknown-term']);
     expect(labels('strata\n# allow |\n  0 - 3 claq')).toEqual(['unknown-term']);
     expect(labels('strata\n  0 - 3 claq  # |')).toEqual(['allow']);
-    expect(taken('strata\n  0 - 3 claq  # allow un|', 'unknown-term')).toBe('strata\n  0 - 3 claq  # allow unknown-term: ');
+    expect(taken('strata\n  0 - 3 claq  # allow un|', 'unknown-term')).toBe(
+      'strata\n  0 - 3 claq  # allow unknown-term: ',
+    );
   });
 
   test.each(['strata\n  0 - 3 clay ; c|', '# some c|', 'note c|', 'owner c|'])('nothing in %j', (text) => {

@@ -48,11 +48,25 @@ describe('a value in both systems', () => {
   });
 
   test('numbers keep their whole part and four digits', () => {
-    expect([0.1683, 12.4672, 1234567.8, 0, 7.2, 1e-9].map(numberText)).toEqual(['0.1683', '12.47', '1234568', '0', '7.2', '1e-9']);
+    expect([0.1683, 12.4672, 1234567.8, 0, 7.2, 1e-9].map(numberText)).toEqual([
+      '0.1683',
+      '12.47',
+      '1234568',
+      '0',
+      '7.2',
+      '1e-9',
+    ]);
     expect(numberText(Number.NaN)).toBe('?');
   });
 
   test('units are written as they are read', () => {
-    expect(['m3', 'm3/min', 'kg/m3', 'm2/m', 'gal-us', 'ug/L'].map(unitText)).toEqual(['m³', 'm³/min', 'kg/m³', 'm²/m', 'US gal', 'µg/L']);
+    expect(['m3', 'm3/min', 'kg/m3', 'm2/m', 'gal-us', 'ug/L'].map(unitText)).toEqual([
+      'm³',
+      'm³/min',
+      'kg/m³',
+      'm²/m',
+      'US gal',
+      'µg/L',
+    ]);
   });
 });

@@ -13,7 +13,10 @@ export interface Fixture {
 }
 
 const withoutMargin = (text: string): string => {
-  const lines = text.replace(/^\n/, '').replace(/\n[ ]*$/, '').split('\n');
+  const lines = text
+    .replace(/^\n/, '')
+    .replace(/\n[ ]*$/, '')
+    .split('\n');
   const indents = lines.filter((line) => line.trim() !== '').map((line) => line.length - line.trimStart().length);
   return lines.map((line) => line.slice(Math.min(...indents))).join('\n');
 };

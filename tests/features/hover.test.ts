@@ -70,7 +70,9 @@ describe('hover on values', () => {
     const text = told('water\n  38.5 fresh, 25| gpm');
     expect(text).toContain('gal-us or gal-imp');
     expect(text).not.toContain('SI:');
-    expect(told('units ft in gal-imp\nwater\n  38.5 fresh, 25| gpm')).toContain('**25 imp. gpm** = **113.65 L/min** = **30.02 US gpm**');
+    expect(told('units ft in gal-imp\nwater\n  38.5 fresh, 25| gpm')).toContain(
+      '**25 imp. gpm** = **113.65 L/min** = **30.02 US gpm**',
+    );
   });
 
   test('doubt is told', () => {
@@ -80,7 +82,8 @@ describe('hover on values', () => {
 });
 
 describe('hover on depths', () => {
-  const log = (line: string): string => `ground 287.4 m\nstrata\n  0 - 3.8 clay\n${line}\ncasing +0.45 - 7.2 steel 168.3 x 6.4`;
+  const log = (line: string): string =>
+    `ground 287.4 m\nstrata\n  0 - 3.8 clay\n${line}\ncasing +0.45 - 7.2 steel 168.3 x 6.4`;
 
   test('thickness, elevation and height against the top of the casing', () => {
     const text = told(log('  - 6|.1 sand'));

@@ -58,7 +58,9 @@ describe('outline', () => {
 
   test('a telescoped screen is a string, a screen on a string is part of it', () => {
     const outlines = documentSymbols(
-      snapshotOf('casing 0 - 20 steel\n  screen 10 - 20 stainless\nscreen 18 - 30 stainless 100, telescoped\n  pack 18 - 30 sand'),
+      snapshotOf(
+        'casing 0 - 20 steel\n  screen 10 - 20 stainless\nscreen 18 - 30 stainless 100, telescoped\n  pack 18 - 30 sand',
+      ),
     );
     expect(drawn(outlines)).toEqual([
       'casing | 0 - 20 steel',
@@ -130,7 +132,9 @@ describe('selection', () => {
 describe('tokens', () => {
   const kinds = (text: string): string[] => {
     const line = snapshotOf(text).tree.lines.at(-1);
-    return line === undefined ? [] : tokensOf(line).map(({ type, start, end }) => `${line.text.slice(start, end)}=${type}`);
+    return line === undefined
+      ? []
+      : tokensOf(line).map(({ type, start, end }) => `${line.text.slice(start, end)}=${type}`);
   };
 
   test('every kind of thing on a line', () => {

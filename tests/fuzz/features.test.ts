@@ -41,7 +41,9 @@ const ofFile = (snapshot: Snapshot): unknown[] => [
 const tokenFaults = (snapshot: Snapshot): string[] =>
   semanticTokens(snapshot, 0, snapshot.lines.length - 1).flatMap((tokens, line) => [
     ...outside(tokens, snapshot.lines, line),
-    ...tokens.flatMap(({ start }, at) => (at > 0 && start < (tokens[at - 1]?.end ?? 0) ? [`tokens of ${line} overlap`] : [])),
+    ...tokens.flatMap(({ start }, at) =>
+      at > 0 && start < (tokens[at - 1]?.end ?? 0) ? [`tokens of ${line} overlap`] : [],
+    ),
   ]);
 
 const outlineFaults = (outlines: readonly Outline[], lineCount: number): string[] =>

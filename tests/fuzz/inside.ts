@@ -15,7 +15,8 @@ export function outside(data: unknown, lines: readonly string[], line: number | 
   if (isColumns(data)) {
     const at = hasLine(data) ? data.line : line;
     const text = at === null ? undefined : lines[at];
-    if (text === undefined || !fits(data, text.length)) own.push(JSON.stringify({ at, start: data.start, end: data.end }));
+    if (text === undefined || !fits(data, text.length))
+      own.push(JSON.stringify({ at, start: data.start, end: data.end }));
   }
   return [...own, ...Object.values(data).flatMap((child) => outside(child, lines, line))];
 }

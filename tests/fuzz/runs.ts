@@ -1,4 +1,4 @@
-const asked = Number(process.env['DRILLHAND_FUZZ_RUNS']);
+const asked = Number(process.env.DRILLHAND_FUZZ_RUNS);
 
 /** Edits to try: `DRILLHAND_FUZZ_RUNS=100000` for the full count. */
 export const edits = asked > 0 ? asked : 2000;

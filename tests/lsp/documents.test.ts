@@ -73,7 +73,11 @@ describe('changes of a text', () => {
         let unchanged: Unchanged | null = null;
         for (const each of changes) {
           const { text: next, edit } = applyChange(now, each);
-          const rebuilt = [...now.lines.slice(0, edit.first), ...edit.inserted, ...now.lines.slice(edit.first + edit.removed)];
+          const rebuilt = [
+            ...now.lines.slice(0, edit.first),
+            ...edit.inserted,
+            ...now.lines.slice(edit.first + edit.removed),
+          ];
           expect(rebuilt).toEqual(next.lines);
           unchanged = unchangedAfter(unchanged, edit, now.lines.length);
           now = next;

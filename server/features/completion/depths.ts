@@ -52,8 +52,7 @@ function footOfString(place: CompletionPlace): readonly Suggestion[] {
 
 const afterDash = /^\s*(?:[+~]?\s*[\d.][^\s,]*(?:\s+(?:m|ft|cm|in))?\s*)?(?:-|–|—|\bto\b)\s*$/;
 
-const isDepthLine = ({ line, row }: CompletionPlace): boolean =>
-  row?.where === 'depth-line' && line.keyword === null;
+const isDepthLine = ({ line, row }: CompletionPlace): boolean => row?.where === 'depth-line' && line.keyword === null;
 
 /** The next depth: `- ` at the start of a depth line, and after a dash the foot of the string and the bottom of the hole. */
 export const suggestDepths: SuggestionSource = (place) => {

@@ -53,7 +53,10 @@ const multiword = /\s/;
 /** The words right before the cursor, longest run first, each with where it begins. */
 function runsBefore({ before }: CompletionPlace): readonly (readonly [string, number])[] {
   const phrase = /[^,;#\d]*$/.exec(before)?.[0] ?? '';
-  const starts = [...phrase.matchAll(/\S+/g)].map((word) => word.index).slice(0, -1).slice(-3);
+  const starts = [...phrase.matchAll(/\S+/g)]
+    .map((word) => word.index)
+    .slice(0, -1)
+    .slice(-3);
   return starts.map((start) => [phrase.slice(start).toLowerCase(), before.length - phrase.length + start] as const);
 }
 

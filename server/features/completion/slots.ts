@@ -27,7 +27,8 @@ export function waitsForUnit({ lead, line }: CompletionPlace): boolean {
   return number !== null && !amountsOf(line).some(({ quantity }) => quantity.start < number && quantity.end >= number);
 }
 
-const interval = /[\d"'?]\s*(?:m|ft|cm|in)?\s*(?:-|–|—|\bto\b)\s*[+~]?\s*(?:[\d.]+|td|\?)|^\s*(?:-|–|—)\s*[+~]?\s*(?:[\d.]+|td|\?)/i;
+const interval =
+  /[\d"'?]\s*(?:m|ft|cm|in)?\s*(?:-|–|—|\bto\b)\s*[+~]?\s*(?:[\d.]+|td|\?)|^\s*(?:-|–|—)\s*[+~]?\s*(?:[\d.]+|td|\?)/i;
 const oneDepth = /[\d?]|\btd\b/i;
 
 /** True where the depths that the row begins with are written. */

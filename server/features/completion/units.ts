@@ -1,8 +1,8 @@
 import type { Accepts, Slot } from '../../../grammar/table.ts';
 import { type Dimension, type Unit, unitById, units } from '../../../grammar/units.ts';
-import { depthsWritten, openSlots, touchesNumber, waitsForUnit } from './slots.ts';
 import { amountsOf } from '../amounts.ts';
 import type { CompletionPlace } from './place.ts';
+import { depthsWritten, openSlots, touchesNumber, waitsForUnit } from './slots.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 
 const dimensionsOf = (accepts: Accepts): readonly Dimension[] => {
@@ -15,7 +15,10 @@ const dimensionsOf = (accepts: Accepts): readonly Dimension[] => {
 const numberAtEnd = /\s*[<>~+]?[\d.,/]+\s*$/;
 
 const labelBefore = (lead: string, slot: Slot): boolean => {
-  const words = ` ${lead.replace(numberAtEnd, '').replace(/[,\s]+/g, ' ').toLowerCase()}`;
+  const words = ` ${lead
+    .replace(numberAtEnd, '')
+    .replace(/[,\s]+/g, ' ')
+    .toLowerCase()}`;
   return slot.labels.some((label) => words.endsWith(` ${label.toLowerCase()}`));
 };
 
@@ -26,8 +29,7 @@ function slotsForNumber(place: CompletionPlace): readonly Slot[] {
   return openSlots(place).filter((slot) => slot.labelled !== 'must' || slot.labelList !== null);
 }
 
-const isUsSystem = (place: CompletionPlace): boolean =>
-  unitById(place.snapshot.log.units.depth)?.system === 'us';
+const isUsSystem = (place: CompletionPlace): boolean => unitById(place.snapshot.log.units.depth)?.system === 'us';
 
 const isNamed = (unit: Unit, place: CompletionPlace): boolean => {
   const { gallon } = place.snapshot.log.units;
@@ -43,8 +45,9 @@ function unitsOf(dimension: Dimension, place: CompletionPlace): readonly Unit[] 
 }
 
 const isDepth = ({ line, at, lead, ...place }: CompletionPlace): boolean =>
-  amountsOf(line).some(({ slot, quantity }) => slot === null && quantity.start < at.column && quantity.end >= lead.length) ||
-  !depthsWritten({ line, at, lead, ...place });
+  amountsOf(line).some(
+    ({ slot, quantity }) => slot === null && quantity.start < at.column && quantity.end >= lead.length,
+  ) || !depthsWritten({ line, at, lead, ...place });
 
 const suggestionOf = (unit: Unit): Suggestion =>
   plain('unit', unit.id, unit.name, { filter: [unit.id, ...unit.spellings].join(' ') });

@@ -19,7 +19,10 @@ const wordsOfRow: Readonly<Record<string, () => readonly Suggestion[]>> = {
 };
 
 const isTyped = ({ body }: CompletionPlace, { label }: Suggestion): boolean =>
-  body.toLowerCase().split(/[\s,]+/).includes(label.toLowerCase());
+  body
+    .toLowerCase()
+    .split(/[\s,]+/)
+    .includes(label.toLowerCase());
 
 /** Units after `units`, packs after `rules`, the grid after `place`. */
 export const suggestWords: SuggestionSource = (place) => {

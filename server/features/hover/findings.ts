@@ -1,9 +1,9 @@
 import { limitsFor } from '../../packs/index.ts';
 import type { LimitInForce } from '../../packs/limits.ts';
-import { ruleById } from '../rules.ts';
 import type { Finding } from '../../rules/rule.ts';
 import { codeSpan, escapeMarkdown, lines } from '../markdown.ts';
 import { touchesSpan } from '../position.ts';
+import { ruleById } from '../rules.ts';
 import { limitSource } from './pack.ts';
 import type { HoverPlace, HoverSource } from './source.ts';
 

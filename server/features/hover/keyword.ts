@@ -40,7 +40,11 @@ const flagAt: HoverSource = ({ line, at }) => {
   const item = line.items.find(({ value }) => value.kind === 'flag' && touches(value, at.column));
   const slot = bodyRowOf(line)?.slots.find((each) => each.slot === item?.slot);
   if (item === undefined || slot === undefined) return null;
-  return { start: item.start, end: item.end, markdown: `**${escapeMarkdown(slot.slot)}**: ${escapeMarkdown(slot.doc)}` };
+  return {
+    start: item.start,
+    end: item.end,
+    markdown: `**${escapeMarkdown(slot.slot)}**: ${escapeMarkdown(slot.doc)}`,
+  };
 };
 
 /** The keyword, the label or the lone word under the cursor. */

@@ -1,6 +1,6 @@
 import { exact, fromSi, unitById } from '../../../grammar/units.ts';
 import { nominalOfOutside } from '../../calculations/index.ts';
-import { siOf, type Amount } from '../amounts.ts';
+import { type Amount, siOf } from '../amounts.ts';
 import { numberText } from '../display.ts';
 import type { HoverPlace } from './source.ts';
 
@@ -17,7 +17,8 @@ const materialOf = (place: HoverPlace): 'plastic' | 'steel' => {
 export function nominalLine(amount: Amount, place: HoverPlace): string | null {
   const inch = unitById('in');
   const outside = siOf(amount, place.snapshot.log.units);
-  if (!pipeSlots.has(amount.slot?.slot ?? '') || outside === null || inch === undefined || outside < exact.inch) return null;
+  if (!pipeSlots.has(amount.slot?.slot ?? '') || outside === null || inch === undefined || outside < exact.inch)
+    return null;
   const nominal = nominalOfOutside(outside, materialOf(place), tolerance);
   return nominal.ok ? `Outside diameter of ${numberText(fromSi(nominal.value, inch))} in nominal pipe` : null;
 }

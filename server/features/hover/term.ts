@@ -21,7 +21,5 @@ export const describeTerm = (list: ListId, term: Term): string =>
 /** The meaning of the term under the cursor. */
 export const hoverTerm: HoverSource = ({ line, at }) => {
   const word = wordsOf(line).find((each) => touches(each, at.column));
-  return word === undefined
-    ? null
-    : { start: word.start, end: word.end, markdown: describeTerm(word.list, word.term) };
+  return word === undefined ? null : { start: word.start, end: word.end, markdown: describeTerm(word.list, word.term) };
 };
