@@ -83,7 +83,7 @@ describe('a log built after edits', () => {
           expect(buildLog(tree)).toEqual(buildLog(parseLines(texts)));
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 120 },
     );
   });
 
@@ -94,7 +94,7 @@ describe('a log built after edits', () => {
         const log = buildLog(parseText(all.join('\n')));
         expect(WellLog.parse(log)).toEqual(log);
       }),
-      { numRuns: 300 },
+      { numRuns: 120 },
     );
   });
 });

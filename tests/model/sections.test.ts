@@ -11,13 +11,13 @@ describe('keywords of the file', () => {
       'use domestic',
       'use stock',
     );
-    expect(log.header['owner']?.text).toBe('Aldermoor Farm');
+    expect(log.header.owner?.text).toBe('Aldermoor Farm');
     expect(log.began?.date).toBe('2026-05-04');
     expect(log.uses).toHaveLength(1);
   });
 
   it('pass over a line that says nothing', () => {
-    expect(logOf('owner', 'owner Aldermoor Farm').header['owner']?.text).toBe('Aldermoor Farm');
+    expect(logOf('owner', 'owner Aldermoor Farm').header.owner?.text).toBe('Aldermoor Farm');
   });
 
   it('that may stand several times are all kept', () => {

@@ -62,8 +62,8 @@ describe('a whole log', () => {
   });
 
   it('has its header', () => {
-    expect(log.header['well']?.text).toBe('KH-04');
-    expect(log.header['owner']?.text).toBe('Kestrel Hollow Water Co-op');
+    expect(log.header.well?.text).toBe('KH-04');
+    expect(log.header.owner?.text).toBe('Kestrel Hollow Water Co-op');
     expect(log.packs.map((pack) => pack.text)).toEqual(['general']);
     expect(log.uses).toMatchObject([{ list: 'use', id: 'domestic' }]);
     expect(log.place).toMatchObject({ latitude: 44.6128, longitude: -78.3042, utm: null });
