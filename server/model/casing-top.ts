@@ -36,14 +36,22 @@ export function topOf(string: PipeString, when: When): number | null {
 
 const outsideOf = ({ size }: PipeString): number => size.outsideDiameter ?? Number.POSITIVE_INFINITY;
 
-const isAtSurface = (string: PipeString): boolean => {
-  const top = string.interval.top;
-  return string.kind === 'casing' || (top?.value ?? 1) <= 0;
-};
+/** Strings that come up as far as any does; a casing whose top is not known is taken to. */
+function comeUp(strings: readonly PipeString[], when: When): PipeString[] {
+  const tops = strings.map((string) => topOf(string, when) ?? Number.POSITIVE_INFINITY);
+  const surface = Math.max(0, Math.min(...tops));
+  return strings.filter((string, at) => {
+    const top = tops[at] ?? Number.POSITIVE_INFINITY;
+    return Number.isFinite(top) ? top <= surface : string.kind === 'casing';
+  });
+}
 
 /** The innermost string that reaches the surface at a time; of strings as narrow, the one written last. */
 export function innermost(strings: readonly PipeString[], when: When): PipeString | null {
-  const standing = strings.filter((string) => isAtSurface(string) && stands(string, when));
+  const standing = comeUp(
+    strings.filter((string) => stands(string, when)),
+    when,
+  );
   return standing.reduce<PipeString | null>(
     (inner, string) => (inner === null || outsideOf(string) <= outsideOf(inner) ? string : inner),
     null,

@@ -34,6 +34,12 @@ describe('a level from the top of the casing', () => {
     close(levels, [5.5]);
   });
 
+  it('is not from an inner string that ends below, unless all do, as in a pit', () => {
+    const inner = 'casing 10 - 60 steel 114.3';
+    close(levelsOf('casing +0.5 - 12 steel 273', inner, 'water', 'level 6 toc'), [5.5]);
+    close(levelsOf('casing 1.2 - 12 steel 273', inner, 'water', 'level 6 toc'), [7.2]);
+  });
+
   it('counts a cut from its date on', () => {
     const levels = levelsOf(
       'casing +0.9 - 12 steel 168.3',
