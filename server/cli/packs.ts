@@ -33,7 +33,7 @@ function packFrom(name: string, text: string): Pack {
   const result = Pack.safeParse(value);
   if (result.success) return result.data;
   const [issue] = result.error.issues;
-  const path = issue?.path ?? [];
+  const path = [...(issue?.path ?? []), ...(issue?.code === 'unrecognized_keys' ? issue.keys.slice(0, 1) : [])];
   const where = path.length > 0 ? ` at ${path.map(String).join('.')}` : '';
   throw new Unusable(
     `${name}:${placeOf(text, offsetOf(offsets, path))}: not a rule pack${where}: ${issue?.message ?? 'it has another shape'}; "drillhand schema pack" prints what one looks like`,

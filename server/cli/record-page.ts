@@ -30,7 +30,7 @@ export function recordPage({ log, record, findings }: Snapshot): string {
     `<style>${style}</style>`,
     '</head>',
     '<body>',
-    `<main>${previewBody(record, findings)}</main>`,
+    `<main>${previewBody(record, findings, { theme: 'print' })}</main>`,
     '</body>',
     '</html>',
     '',

@@ -18,18 +18,28 @@ const valueText = ({ value, text, otherText, doubtful, waitsFor }: Figure): stri
 
 const widest = (texts: readonly string[]): number => texts.reduce((most, each) => Math.max(most, each.length), 0);
 
-function figureLines(figures: readonly Figure[]): string[] {
-  const titles = widest(figures.map(({ title }) => title));
-  let above = '';
-  return figures.flatMap((figure) => {
-    const name = subject(figure.id);
-    const head = name === above ? [] : ['', name.replaceAll('.', ' ')];
-    above = name;
-    const caution = figure.caution === null ? [] : [`    caution: ${figure.caution}`];
-    const parts = [figure.title.padEnd(titles), valueText(figure), lineNumbers(figure.lines)];
-    return [...head, `  ${parts.filter((each) => each !== '').join('  ')}`, ...caution];
-  });
+function lineOf(figure: Figure, width: number): string {
+  const parts = [figure.title.padEnd(width), valueText(figure), lineNumbers(figure.lines)];
+  return `  ${parts.filter((each) => each !== '').join('  ')}`;
 }
+
+/** Each caution of a group of figures, once. */
+const cautionLines = (figures: readonly Figure[]): string[] =>
+  [...new Set(figures.map(({ caution }) => caution))]
+    .filter((each) => each !== null)
+    .map((each) => `  caution: ${each}`);
+
+function bySubject(figures: readonly Figure[]): Map<string, Figure[]> {
+  const groups = new Map<string, Figure[]>();
+  for (const figure of figures) groups.set(subject(figure.id), [...(groups.get(subject(figure.id)) ?? []), figure]);
+  return groups;
+}
+
+const figureLines = (figures: readonly Figure[]): string[] =>
+  [...bySubject(figures)].flatMap(([name, group]) => {
+    const width = widest(group.map(({ title }) => title));
+    return ['', name.replaceAll('.', ' '), ...group.map((figure) => lineOf(figure, width)), ...cautionLines(group)];
+  });
 
 const questionLines = ({ log }: Snapshot): string[] =>
   log.questions.length === 0

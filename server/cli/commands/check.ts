@@ -27,7 +27,7 @@ const settingsOf = async (given: Arguments, world: World): Promise<EngineSetting
 function printed(files: readonly FileFindings[], format: string, world: World): void {
   if (format === 'json') world.print(jsonReport(files));
   else if (format === 'sarif') world.print(sarifReport(files));
-  else world.print(closingLine(files));
+  else if (files.length > 0) world.print(closingLine(files));
 }
 
 async function run(given: Arguments, world: World): Promise<Exit> {
