@@ -53,6 +53,7 @@ import { rule as noPlace } from './rules/no-place.ts';
 import { rule as noSection } from './rules/no-section.ts';
 import { rule as nominalOrOutside } from './rules/nominal-or-outside.ts';
 import { rule as notDeepening } from './rules/not-deepening.ts';
+import { rule as nothingSaid } from './rules/nothing-said.ts';
 import { rule as packNotAboveScreen } from './rules/pack-not-above-screen.ts';
 import { rule as periodRunsBackwards } from './rules/period-runs-backwards.ts';
 import { rule as placeOffRange } from './rules/place-off-range.ts';
@@ -71,11 +72,13 @@ import { rule as testLevelsWrongWay } from './rules/test-levels-wrong-way.ts';
 import { rule as twoPoints } from './rules/two-points.ts';
 import { rule as unclosedQuote } from './rules/unclosed-quote.ts';
 import { rule as unexpectedDepth } from './rules/unexpected-depth.ts';
+import { rule as unknownFileUnit } from './rules/unknown-file-unit.ts';
 import { rule as unknownKeyword } from './rules/unknown-keyword.ts';
 import { rule as unknownPack } from './rules/unknown-pack.ts';
 import { rule as unknownSection } from './rules/unknown-section.ts';
 import { rule as unknownTerm } from './rules/unknown-term.ts';
 import { rule as unknownUnit } from './rules/unknown-unit.ts';
+import { rule as unknownUseOrStatus } from './rules/unknown-use-or-status.ts';
 import { rule as unreadable } from './rules/unreadable.ts';
 import { rule as unresolvedQuestion } from './rules/unresolved-question.ts';
 import { rule as upholeVelocityLow } from './rules/uphole-velocity-low.ts';
@@ -138,6 +141,7 @@ export const rules: readonly Rule[] = [
   noSection,
   nominalOrOutside,
   notDeepening,
+  nothingSaid,
   packNotAboveScreen,
   periodRunsBackwards,
   placeOffRange,
@@ -156,11 +160,13 @@ export const rules: readonly Rule[] = [
   twoPoints,
   unclosedQuote,
   unexpectedDepth,
+  unknownFileUnit,
   unknownKeyword,
   unknownPack,
   unknownSection,
   unknownTerm,
   unknownUnit,
+  unknownUseOrStatus,
   unreadable,
   unresolvedQuestion,
   upholeVelocityLow,

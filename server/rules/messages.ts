@@ -70,3 +70,8 @@ export const didYouMean = (names: readonly string[]): string =>
 
 /** A SI value as a number of the unit `id`, for a fix to write: at most three digits after the point. */
 export const figureIn = (si: number, id: string): string => String(Number(inUnit(si, id).toFixed(3)));
+
+const longest = 60;
+
+/** Text from a log as a message shows it: long rubbish only as far as it takes to know it again. */
+export const shortened = (text: string): string => (text.length > longest ? `${text.slice(0, longest)}…` : text);

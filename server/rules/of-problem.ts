@@ -1,6 +1,7 @@
 import { spanAt } from '../../grammar/span.ts';
 import type { Problem, ProblemCode } from '../../grammar/tree.ts';
 import { overwrite } from './fixes.ts';
+import { shortened } from './messages.ts';
 import type { Fix, Report, Rule } from './rule.ts';
 
 export type ProblemOnLine = Problem & { readonly line: number };
@@ -19,9 +20,17 @@ export const fixesOfMeant = ({ meant, line, start, end }: ProblemOnLine, safe = 
     overwrite(spanAt(line, { start, end }), text, { preferred: index === 0, safe: safe && meant.length === 1 }),
   );
 
+/** The problem with what the log says in it cut to a length that a message can show. */
+const shown = (problem: ProblemOnLine): ProblemOnLine => ({
+  ...problem,
+  written: shortened(problem.written),
+  meant: problem.meant.map(shortened),
+  facts: Object.fromEntries(Object.entries(problem.facts).map(([name, fact]) => [name, shortened(fact)])),
+});
+
 const reportOf = (problem: ProblemOnLine, { message, safe, fixes }: Wording): Report => ({
   span: spanAt(problem.line, problem),
-  message: message(problem),
+  message: message(shown(problem)),
   fixes: () => fixes?.(problem) ?? fixesOfMeant(problem, safe),
 });
 

@@ -89,3 +89,7 @@ export const spanOf = (measure: Measure | null, fill: Fill) => measure?.span ?? 
 
 /** Narrower than any water well: a figure in another unit, from which nothing more should be concluded. */
 export const isTooNarrow = (diameter: number): boolean => diameter < 0.03;
+
+/** True where a volume is some thousand times its annulus: a slip of unit, and no lost grout. */
+export const isThousandfold = (volume: number, annulus: number): boolean =>
+  volume >= 300 * annulus && volume <= 5000 * annulus;

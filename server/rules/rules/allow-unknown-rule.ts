@@ -1,5 +1,5 @@
 import { overwrite } from '../fixes.ts';
-import { didYouMean } from '../messages.ts';
+import { didYouMean, shortened } from '../messages.ts';
 import { nearNames } from '../near-names.ts';
 import type { Rule } from '../rule.ts';
 
@@ -26,7 +26,7 @@ export const rule: Rule = {
         const near = nearNames(id, ruleIds);
         return {
           span,
-          message: `there is no rule ${id}${didYouMean(near)}`,
+          message: `there is no rule ${shortened(id)}${didYouMean(near)}`,
           fixes: () =>
             near.map((name, index) => overwrite(span, name, { preferred: index === 0, safe: near.length === 1 })),
         };

@@ -8,6 +8,7 @@ interface Dated {
 
 /** Work that belongs to the making of the well: not before it began, nor after it was finished. */
 const workOf = (log: WellLog): Dated[] => [
+  ...log.shifts.map(({ hours }) => ({ what: 'this shift', moment: hours?.from })),
   ...log.hole.map(({ date }) => ({ what: 'this hole', moment: date })),
   ...log.drilling.flatMap((each) => each.intervals.map(({ when }) => ({ what: 'this drilling', moment: when?.from }))),
   ...log.strings.flatMap((string) => [

@@ -1,17 +1,14 @@
 import { limitText } from '../limit-text.ts';
 import { numberText, stretchText, valueText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isSeal, type PlacedFill, placedFills, spanOf } from '../strings.ts';
-
-/** Beyond this many times the annulus another unit was meant. */
-const slipOfUnit = 100;
+import { isSeal, isThousandfold, type PlacedFill, placedFills, spanOf } from '../strings.ts';
 
 function reportOf({ fill, record, string }: PlacedFill, context: RuleContext): Report | null {
   const { annulus, net } = record;
   const most = context.limits['grout-surplus'];
   if (annulus === null || net === null || annulus <= 0 || !most) return null;
   const times = net / annulus;
-  if (times <= most.value || times >= slipOfUnit) return null;
+  if (times <= most.value || isThousandfold(net, annulus)) return null;
   const unit = fill.volume?.unit ?? 'm3';
   return {
     span: spanOf(fill.volume, fill),

@@ -4,7 +4,7 @@ import type { Depth, Measure, PipeString } from '../../model/log.ts';
 import { fix } from '../fixes.ts';
 import { numberText, orList, unitSign, valueText } from '../messages.ts';
 import type { Edit, Fix, Report, Rule, RuleContext } from '../rule.ts';
-import { placedFills } from '../strings.ts';
+import { isThousandfold, placedFills } from '../strings.ts';
 
 /** A kind of value with the least and the most that a well has of it (SI), and the units that its number may be in. */
 interface Range {
@@ -100,12 +100,12 @@ const stringSuspects = (string: PipeString): Suspect[] => [
 /** Grout that is hundreds of times the annulus was written in the unit that is a thousand times larger. */
 const volumeSuspects = ({ log, record }: RuleContext): Suspect[] =>
   placedFills(log, record.fills).flatMap(({ fill, record: { annulus, net } }) => {
-    if (annulus === null || net === null || annulus <= 0 || net < 100 * annulus) return [];
+    if (annulus === null || net === null || annulus <= 0 || !isThousandfold(net, annulus)) return [];
     return suspect(fill.volume, {
       what: `volume round ${valueText(annulus, fill.volume?.unit ?? 'm3')} of annulus`,
       least: annulus / 3,
       most: annulus * 5,
-      units: ['L', 'gal-us', 'ft3'],
+      units: ['L'],
     });
   });
 

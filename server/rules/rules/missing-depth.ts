@@ -14,6 +14,6 @@ export const rule: Rule = {
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' }, { text: 'strata\n  0 - 3.8 clay' }],
   check: ofProblem('missing-depth', {
     message: ({ written, facts, meant }) =>
-      `${facts.wanted === 'interval' ? 'an interval such as 0 - 3.8' : 'a depth'} is missing${written ? ` at "${written.slice(0, 40)}"` : ''}; write ? for what nobody knows${didYouMean(meant)}`,
+      `${facts.wanted === 'interval' ? 'an interval such as 0 - 3.8' : 'a depth'} is missing${written ? ` at "${written}"` : ''}; write ? for what nobody knows${didYouMean(meant)}`,
   }),
 };

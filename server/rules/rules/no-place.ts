@@ -13,6 +13,6 @@ export const rule: Rule = {
   silent: [{ text: 'disinfection 100 mg/L, 12 h' }],
   check: ofProblem('no-place', {
     message: ({ written }) =>
-      `"${written.slice(0, 40)}" has no place on this line and is left out; give it its unit or its label, or put it in a remark after ;`,
+      `"${written}" has no place on this line and is left out; give it its unit or its label, or put it in a remark after ;`,
   }),
 };

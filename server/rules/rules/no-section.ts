@@ -13,6 +13,6 @@ export const rule: Rule = {
   silent: [{ text: 'well KH-04\nstrata\n0 - 3.8 clay' }],
   check: ofProblem('no-section', {
     message: ({ written }) =>
-      `"${written.slice(0, 40)}" stands below no section, so it is not read; put hole, strata, water or another section above it`,
+      `"${written}" stands below no section, so it is not read; put hole, strata, water or another section above it`,
   }),
 };

@@ -33,9 +33,6 @@ export const rule: Rule = {
   mend: 'Correct a date or a time. An end written as a time alone is taken for the next day where it is earlier than the beginning.',
   source: 'the clock',
   flagged: [{ text: 'shift [[2026-05-05 17:30 - 2026-05-05 07:00]], 0 - 42.7' }],
-  silent: [
-    { text: 'shift 2026-05-05 07:00 - 17:30, 0 - 42.7' },
-    { text: 'shift 2026-05-05 19:00 - 05:30, 0 - 42.7' },
-  ],
+  silent: [{ text: 'shift 2026-05-05 07:00 - 17:30, 0 - 42.7' }, { text: 'shift 2026-05-05 19:00 - 05:30, 0 - 42.7' }],
   check: ({ log }) => periodsOf(log).flatMap(reportOf),
 };

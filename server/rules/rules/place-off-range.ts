@@ -58,6 +58,20 @@ function offRange(place: Place, { latitude, longitude }: Angles, context: RuleCo
   };
 }
 
+const within = (value: number, least: number, most: number): boolean => value >= least && value <= most;
+
+/** What is wrong with a UTM place; null where nothing is. */
+function wrongUtm({ zone, easting, northing }: NonNullable<Place['utm']>): string | null {
+  if (!within(zone, 1, 60)) return `UTM zone ${zone} does not exist; zones run from 1 to 60`;
+  if (!within(easting, 100_000, 900_000)) return `easting ${easting} m lies outside its zone, 100,000 to 900,000 m`;
+  return within(northing, 0, 10_000_000) ? null : `northing ${northing} m is beyond 10,000,000 m`;
+}
+
+function utmReports(place: Place): Report[] {
+  const wrong = place.utm && wrongUtm(place.utm);
+  return wrong ? [{ span: place.span, message: `${wrong}; correct it` }] : [];
+}
+
 /** Units that the trade uses in North America, which lies west of Greenwich. */
 const isAmerican = ({ units }: WellLog): boolean => units.depth === 'ft' && units.diameter === 'in';
 
@@ -75,18 +89,24 @@ const eastward = (place: Place, { latitude, longitude }: Angles, context: RuleCo
 export const rule: Rule = {
   id: 'place-off-range',
   severity: 'error',
-  title: 'A latitude or longitude out of range, or with a lost sign',
+  title: 'A place that is not on the map, or has lost a sign',
   why: 'A well that is not where its record says cannot be found again, nor its neighbours warned.',
   mend: 'Write latitude first, then longitude, in degrees; west and south take a minus.',
-  source: 'definition of latitude and longitude',
+  source: 'definition of latitude and longitude; UTM zones as in NGA.SIG.0012 (2014), from memory',
   flagged: [
     { text: 'place [[-98.3042 44.6128]]', fixed: 'place 44.6128 -98.3042' },
     { text: 'units ft in\nplace [[44.6128 78.3042]]', fixed: 'units ft in\nplace 44.6128 -78.3042' },
     { text: 'place [[44.6128 -783.042]]' },
+    { text: '[[place utm 71 714000 4943000]]' },
   ],
-  silent: [{ text: 'place 44.6128 -78.3042' }, { text: 'place 44.6128 78.3042' }],
+  silent: [
+    { text: 'place utm 17 714000 4943000' },
+    { text: 'place 44.6128 -78.3042' },
+    { text: 'place 44.6128 78.3042' },
+  ],
   check: (context) => {
     const { place } = context.log;
+    if (place?.utm) return utmReports(place);
     if (!place || place.latitude === null || place.longitude === null) return [];
     const angles = { latitude: place.latitude, longitude: place.longitude };
     return [offRange(place, angles, context) ?? eastward(place, angles, context)].filter((each) => each !== null);

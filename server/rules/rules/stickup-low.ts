@@ -23,7 +23,7 @@ function reportOf(string: PipeString, height: number, context: RuleContext): Rep
   const { units } = context.log;
   return {
     span: top?.span ?? string.span,
-    message: `the casing stands ${lengthText(height, units)} above ground; at least ${limitText(context, 'stickup-least')} keeps surface water and flood out of the well; correct the height, or extend the casing`,
+    message: `the casing ${height < 0 ? `ends ${lengthText(height, units)} below ground` : `stands ${lengthText(height, units)} above ground`}; at least ${limitText(context, 'stickup-least')} keeps surface water and flood out of the well; correct the height, or extend the casing`,
     limit: 'stickup-least',
   };
 }

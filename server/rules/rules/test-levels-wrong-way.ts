@@ -2,6 +2,9 @@ import type { Depth, Phase, Reading } from '../../model/log.ts';
 import { depthText, lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 
+/** Ways to test in which levels jump about, or are only judged. */
+const rough = new Set(['bail', 'blow', 'slug', 'packer-test', 'estimated']);
+
 interface Step {
   readonly before: Depth;
   readonly after: Depth;
@@ -65,6 +68,7 @@ export const rule: Rule = {
   ],
   check: (context) =>
     context.log.tests
+      .filter(({ method }) => !rough.has(method?.id ?? ''))
       .flatMap((test) => [...test.phases, ...test.observed.flatMap((well) => well.phases)])
       .flatMap((phase) => reportOf(phase, context) ?? []),
 };

@@ -3,7 +3,7 @@ import type { Rule } from '../rule.ts';
 
 const messageOf = ({ written, facts }: ProblemOnLine): string =>
   facts.section
-    ? `"${written.slice(0, 40)}" begins with a depth, but ${facts.section} has no lines of its own; begin it with a keyword, or move it below its section`
+    ? `"${written}" begins with a depth, but ${facts.section} has no lines of its own; begin it with a keyword, or move it below its section`
     : `one depth belongs here, not the interval ${written}`;
 
 /** Depths where a line takes none, or an interval where it takes one depth. */

@@ -1,7 +1,7 @@
 import type { TextField } from '../../model/log.ts';
 import { packById, packs } from '../../packs/index.ts';
 import { overwrite } from '../fixes.ts';
-import { didYouMean, orList } from '../messages.ts';
+import { didYouMean, orList, shortened } from '../messages.ts';
 import { nearNames } from '../near-names.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -12,7 +12,7 @@ function reportOf({ text, span }: TextField): Report {
   const known = near.length > 0 ? didYouMean(near) : `; known are ${orList(ids)}`;
   return {
     span,
-    message: `there is no rule pack "${text}"${known}`,
+    message: `there is no rule pack "${shortened(text)}"${known}`,
     fixes: () => near.map((id, index) => overwrite(span, id, { preferred: index === 0 })),
   };
 }

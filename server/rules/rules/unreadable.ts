@@ -2,9 +2,6 @@ import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
-/** Long rubbish is shown only as far as it takes to know it again. */
-const shortened = (written: string): string => (written.length > 40 ? `${written.slice(0, 40)}…` : written);
-
 /** Something that looks like a value and is none. */
 export const rule: Rule = {
   id: 'unreadable',
@@ -16,6 +13,6 @@ export const rule: Rule = {
   flagged: [{ text: 'place [[44x]] -78.3042' }],
   silent: [{ text: 'place 44.6128 -78.3042' }],
   check: ofProblem('unreadable', {
-    message: ({ written, meant }) => `"${shortened(written)}" cannot be read here and is left out${didYouMean(meant)}`,
+    message: ({ written, meant }) => `"${written}" cannot be read here and is left out${didYouMean(meant)}`,
   }),
 };

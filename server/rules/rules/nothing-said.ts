@@ -1,0 +1,44 @@
+import { spanAt } from '../../../grammar/span.ts';
+import { rowById } from '../../../grammar/table.ts';
+import type { Line } from '../../../grammar/tree.ts';
+import type { Report, Rule } from '../rule.ts';
+
+const saysNothing = ({ keyword, depths, items, remark, problems }: Line): boolean =>
+  keyword !== null &&
+  depths === null &&
+  items.length === 0 &&
+  remark === null &&
+  problems.every(({ code }) => code === 'unknown-term') &&
+  isLineOfItsOwn(keyword.id);
+
+/** Headers and one-line keywords: a section may be opened by its bare keyword. */
+function isLineOfItsOwn(id: string): boolean {
+  const { where } = rowById(id);
+  return where === 'file' || where === 'line';
+}
+
+function reportOf({ keyword, problems }: Line, line: number): Report[] {
+  if (!keyword) return [];
+  const isBare = problems.length === 0;
+  const example = rowById(keyword.id).example.split('\n')[0];
+  return [
+    {
+      span: spanAt(line, keyword),
+      severity: isBare ? 'hint' : 'warning',
+      message: `nothing on this line could be read for ${keyword.id}; write it such as "${example}", or ${keyword.id} ? to ask the crew`,
+    },
+  ];
+}
+
+/** A keyword with nothing after it that could be read. */
+export const rule: Rule = {
+  id: 'nothing-said',
+  severity: 'warning',
+  title: 'A keyword with nothing after it',
+  why: 'The line looks as if the fact were recorded, and it is not.',
+  mend: 'Write the fact, or `?` where nobody knows it, or remove the line.',
+  source: 'the notation',
+  flagged: [{ text: '[[began]] yesterday' }, { text: '[[began]]' }],
+  silent: [{ text: 'began 2026-05-04' }, { text: 'began ?' }, { text: 'hole' }],
+  check: ({ tree }) => tree.lines.flatMap((line, at) => (saysNothing(line) ? reportOf(line, at) : [])),
+};

@@ -1,0 +1,42 @@
+import { nearest } from '../../../grammar/terms/index.ts';
+import type { ListId } from '../../../grammar/terms/term.ts';
+import type { TextField, WellLog } from '../../model/log.ts';
+import { overwrite } from '../fixes.ts';
+import { didYouMean, shortened } from '../messages.ts';
+import type { Report, Rule } from '../rule.ts';
+
+interface Said {
+  readonly list: ListId;
+  readonly field: TextField;
+}
+
+/** Uses and the status that are kept as text because no term of their list fits. */
+function keptAsText({ uses, status }: WellLog): Said[] {
+  const said = [
+    ...uses.map((field) => ({ list: 'use' as const, field })),
+    ...(status ? [{ list: 'status' as const, field: status }] : []),
+  ];
+  return said.flatMap(({ list, field }) => ('text' in field && field.text !== '?' ? [{ list, field }] : []));
+}
+
+function reportOf({ list, field: { text, span } }: Said): Report {
+  const near = nearest(text, [list], 3).map(({ term }) => term.name);
+  return {
+    span,
+    message: `"${shortened(text)}" is no ${list} known here; it is kept as written${didYouMean(near)}`,
+    fixes: () => near.map((name, index) => overwrite(span, name, { preferred: index === 0 })),
+  };
+}
+
+/** A use or a status that its list does not know. */
+export const rule: Rule = {
+  id: 'unknown-use-or-status',
+  severity: 'hint',
+  title: 'A use or a status that is not known',
+  why: 'It is kept as written, but rules that go by the use or the status of a well do not see it.',
+  mend: 'Take one of the terms offered, where one fits.',
+  source: 'the lists of terms',
+  flagged: [{ text: 'use [[domestc]]', fixed: 'use domestic' }],
+  silent: [{ text: 'use domestic\nstatus dry' }, { text: 'use ?' }],
+  check: ({ log }) => keptAsText(log).map(reportOf),
+};
