@@ -1,7 +1,10 @@
 import * as vscode from 'vscode';
 
-const withoutIndent = (line: vscode.TextLine): vscode.Range =>
-  new vscode.Range(line.lineNumber, line.firstNonWhitespaceCharacterIndex, line.lineNumber, line.text.trimEnd().length);
+/** From the end to the first letter, so that the cursor stands where the line begins and nothing scrolls sideways. */
+function wholeOf(line: vscode.TextLine): vscode.Selection {
+  const { lineNumber, firstNonWhitespaceCharacterIndex, text } = line;
+  return new vscode.Selection(lineNumber, text.trimEnd().length, lineNumber, firstNonWhitespaceCharacterIndex);
+}
 
 const columnShowing = (document: vscode.TextDocument): vscode.ViewColumn =>
   vscode.window.visibleTextEditors.find((editor) => editor.document === document)?.viewColumn ?? vscode.ViewColumn.One;
@@ -10,7 +13,8 @@ const columnShowing = (document: vscode.TextDocument): vscode.ViewColumn =>
 export async function revealLine(uri: vscode.Uri, line: number): Promise<void> {
   const document = await vscode.workspace.openTextDocument(uri);
   const inside = Math.max(0, Math.min(Math.trunc(line), document.lineCount - 1));
-  const selection = withoutIndent(document.lineAt(inside));
-  const editor = await vscode.window.showTextDocument(document, { viewColumn: columnShowing(document), selection });
-  editor.revealRange(selection, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
+  const editor = await vscode.window.showTextDocument(document, columnShowing(document));
+  editor.selection = wholeOf(document.lineAt(inside));
+  const begins = new vscode.Range(editor.selection.active, editor.selection.active);
+  editor.revealRange(begins, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
 }
