@@ -14,7 +14,14 @@ import type { Position } from './position.ts';
 export interface Completion {
   readonly replace: Span;
   readonly suggestions: readonly Suggestion[];
+  /**
+   * True where the line plainly waits for one of them, so that they may be shown after a blank. Elsewhere a list that
+   * opens by itself would take the next Enter, which was meant to end the line.
+   */
+  readonly unasked: boolean;
 }
+
+const awaited: ReadonlySet<Suggestion['kind']> = new Set(['unit', 'pack', 'rule', 'depth']);
 
 const sources: readonly SuggestionSource[] = [
   suggestAllow,
@@ -36,5 +43,10 @@ export function complete(snapshot: Snapshot, position: Position): Completion | n
   const letter = place.word.charAt(0).toLowerCase();
   const suggestions = sources.flatMap((source) => source(place)).filter((each) => fits(each, letter));
   const { line, column } = place.at;
-  return { replace: spanAt(line, { start: column - place.word.length, end: column }), suggestions };
+  const [first] = suggestions;
+  return {
+    replace: spanAt(line, { start: column - place.word.length, end: column }),
+    suggestions,
+    unasked: place.where !== 'line-start' && first !== undefined && awaited.has(first.kind),
+  };
 }

@@ -49,6 +49,7 @@ export function selectionRanges(snapshot: Snapshot, position: Position): readonl
     ...(section === undefined ? [] : [wholeLines(snapshot.lines, section.first, section.last)]),
     wholeLines(snapshot.lines, 0, snapshot.lines.length - 1),
   ];
-  const here = { first: at, last: at };
-  return all.reduce<Stretch[]>((kept, each) => (isWider(each, kept.at(-1) ?? here) ? [...kept, each] : kept), []);
+  const kept: Stretch[] = [];
+  for (const each of all) if (isWider(each, kept.at(-1) ?? { first: at, last: at })) kept.push(each);
+  return kept;
 }

@@ -90,9 +90,17 @@ const isWanted = ({ only }: CodeActionContext, kind: string): boolean =>
 const asksByName = (context: CodeActionContext, kind: string): boolean =>
   context.only !== undefined && isWanted(context, kind);
 
+function fileName(uri: string): string {
+  const name = uri.slice(uri.lastIndexOf('/') + 1);
+  try {
+    return decodeURIComponent(name);
+  } catch {
+    return name;
+  }
+}
+
 function previewOf(snapshot: Snapshot, uri: string): Preview {
-  const name = decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
-  const title = snapshot.log.header.well?.text ?? name;
+  const title = snapshot.log.header.well?.text ?? fileName(uri);
   return { version: snapshot.version, title, html: previewBody(snapshot.record, snapshot.findings) };
 }
 
@@ -117,9 +125,10 @@ export const requests: readonly Registration[] = [
     const found = hover(snapshot, placeOf(position));
     return found && { contents: markdown(found.markdown), range: rangeOf(found.span) };
   }),
-  onDocument(CompletionRequest.type, null, (snapshot, { position }, session) => {
+  onDocument(CompletionRequest.type, null, (snapshot, { position, context }, session) => {
     const found = complete(snapshot, placeOf(position));
-    return found && completionListOf(found, abilityOf(session));
+    const isUseful = found !== null && (found.unasked || context?.triggerCharacter !== ' ');
+    return isUseful ? completionListOf(found, abilityOf(session)) : null;
   }),
   resolveCompletion,
   onDocument(DocumentSymbolRequest.type, null, (snapshot) =>

@@ -21,6 +21,8 @@ const taken = (text: string, label: string): string => {
   return edited(lines, [{ span, text: suggestion.insert }]);
 };
 
+const stop = (number: number): string => `\${${number}:?}`;
+
 describe('at the start of a line', () => {
   test('an empty file is offered its head first', () => {
     expect(labels('|').slice(0, 3)).toEqual(['well', 'units', 'rules']);
@@ -46,8 +48,8 @@ describe('at the start of a line', () => {
   });
 
   test('a snippet has a stop for each depth and makes none up', () => {
-    expect(taken('ca|', 'casing')).toBe('casing ${1:?} - ${2:?} $0');
-    expect(taken('casing 0 - 7.2 steel\n  sh|', 'shoe')).toBe('casing 0 - 7.2 steel\n  shoe ${1:?} $0');
+    expect(taken('ca|', 'casing')).toBe(`casing ${stop(1)} - ${stop(2)} $0`);
+    expect(taken('casing 0 - 7.2 steel\n  sh|', 'shoe')).toBe(`casing 0 - 7.2 steel\n  shoe ${stop(1)} $0`);
     expect(taken('st|', 'strata')).toBe('strata\n  $0');
   });
 
@@ -152,6 +154,24 @@ describe('units', () => {
 
   test('a number that is read without a unit is not asked for one', () => {
     expect(offered('hole\n  0 - 7.2 254 |').some(({ kind }) => kind === 'unit')).toBe(false);
+  });
+});
+
+describe('what is shown without being asked for', () => {
+  const unasked = (text: string): boolean => {
+    const { snapshot, at } = marked(text);
+    return complete(snapshot, at)?.unasked ?? false;
+  };
+
+  test.each(['rules |', 'casing 0 - 7.2 steel\n  shoe |', 'test pump 40 |', 'strata\n  0 - |'])(
+    '%j waits for it',
+    (text) => {
+      expect(unasked(text)).toBe(true);
+    },
+  );
+
+  test.each(['strata\n  0 - 3 clay |', '  |', 'strata\n  0 - 3 clay\n  |', 'owner |'])('%j may be done', (text) => {
+    expect(unasked(text)).toBe(false);
   });
 });
 

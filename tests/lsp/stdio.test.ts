@@ -134,6 +134,18 @@ describe('a session from first to last', () => {
     expect(resolved.documentation.value).toContain('shoe 7.2');
   });
 
+  test('a blank at the end of a line opens no list that would take the next Enter', async () => {
+    await started('rules \nstrata\n  0 - 3 clay \n');
+    const context = { triggerKind: 2, triggerCharacter: ' ' };
+    const ask = (line: number, character: number) =>
+      editor.request<CompletionList | null>(
+        'textDocument/completion',
+        about({ position: at(line, character), context }),
+      );
+    expect((await ask(0, 6))?.items.map(({ label }) => label)).toContain('general');
+    expect(await ask(2, 13)).toBeNull();
+  });
+
   test('an editor without snippets and list defaults gets plain text edits', async () => {
     editor = new Editor(bundle);
     await editor.begin({});
