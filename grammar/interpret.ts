@@ -1,6 +1,7 @@
 import { type Atom, problem, type Word } from './atoms.ts';
 import { descriptionProblems } from './describe.ts';
 import { fits, isLengthLike, isMilitaryTime } from './fits.ts';
+import { nearWords } from './near.ts';
 import type { RawLine } from './raw-line.ts';
 import type { Columns } from './span.ts';
 import type { Row, Slot } from './table.ts';
@@ -10,12 +11,16 @@ import type { Piece } from './terms/pieces.ts';
 import type { ListId, Term } from './terms/term.ts';
 import type { Interval, Item, Problem, Product, Quantity, Value } from './tree.ts';
 
+import { units } from './units.ts';
+
 /** What a line says, by the row of the table that reads it. */
 export interface Interpreted {
   readonly depths: Interval | Quantity | null;
   readonly items: readonly Item[];
   readonly problems: readonly Problem[];
 }
+
+const unitNames = units.map((unit) => unit.id);
 
 interface Label extends Columns {
   readonly slot: Slot;
@@ -260,12 +265,6 @@ class LineReader {
   }
 
   private unknownWord(atom: Word): void {
-    const previous = this.atoms[this.at - 1];
-    const glued = previous?.kind === 'quantity' && previous.end === atom.start;
-    if (glued) {
-      this.problems.push(problem('unknown-unit', atom, atom.text, [], { number: this.written(previous) }));
-      return;
-    }
     const near = nearest(atom.text, listsOf(this.row), 3).map((each) => each.term.name);
     this.problems.push(problem('unknown-term', atom, this.raw.text.slice(atom.start, atom.end), near));
   }
@@ -405,7 +404,18 @@ class LineReader {
       return;
     }
     this.at += 1;
-    this.noPlace(atom);
+    if (!this.hasUnknownUnit(atom)) this.noPlace(atom);
+  }
+
+  /** `21 mn` where a bare number has no place: the word after it was meant for its unit. */
+  private hasUnknownUnit(atom: Atom): boolean {
+    const word = this.atoms[this.at];
+    if (atom.kind !== 'quantity' || atom.unit !== null || !isWord(word)) return false;
+    if (this.labelAt() || matchAt(this.runAt(this.at).words, 0, listsOf(this.row))) return false;
+    const near = nearWords(word.text.toLowerCase(), unitNames, 1).slice(0, 3);
+    this.problems.push(problem('unknown-unit', word, word.text, near, { number: this.written(atom) }));
+    this.at += 1;
+    return true;
   }
 
   /** An interval that stands later on the line still is its depths, where they are missing. */

@@ -29,8 +29,8 @@ import {
   tokens,
   UnitWord,
   WaterCement,
-  Without,
   With,
+  Without,
   Word,
 } from './tokens.ts';
 import type { Interval, Moment, Period, Product, Quantity } from './tree.ts';
@@ -265,9 +265,18 @@ class LineParser extends EmbeddedActionsParser {
   private readonly openInterval = this.RULE('openInterval', (): Atom => {
     const dash = this.OR([{ ALT: () => this.CONSUME(Dash) }, { ALT: () => this.CONSUME(To) }]);
     const to = this.SUBRULE(this.quantity);
+    let second: Quantity | null = null;
+    this.OPTION({
+      GATE: () => this.isDash(1) && this.startsValue(2),
+      DEF: () => {
+        this.OR2([{ ALT: () => this.CONSUME2(Dash) }, { ALT: () => this.CONSUME2(To) }]);
+        second = this.SUBRULE2(this.quantity);
+      },
+    });
     return this.ACTION(() => {
       this.leads = false;
       const at = { start: dash.startOffset, end: endOf(dash) };
+      if (second) return signedDepth(at.start, to, second);
       return { kind: 'interval', from: null, to, dash: at, start: at.start, end: to.end } satisfies Interval;
     });
   });
@@ -474,6 +483,19 @@ function unreadable(input: readonly IToken[]): Bad {
   return { kind: 'bad', ...at, problem: problem('unreadable', at, first?.image ?? '') };
 }
 
+/** `-1 - 10`: a depth has no minus; above ground is `+`. */
+function signedDepth(start: number, from: Quantity, to: Quantity): Bad {
+  const at = { start, end: to.end };
+  const [top, bottom] = [from.figure, to.figure];
+  return {
+    kind: 'bad',
+    ...at,
+    problem: problem('unexpected-depth', at, `-${top} - ${bottom}`, [`+${top} - ${bottom}`, `${top} - ${bottom}`], {
+      wanted: 'sign',
+    }),
+  };
+}
+
 function product(first: Quantity, second: Quantity, counted: IToken | null): Product {
   const unit = counted ? unitOf(counted) : null;
   return {
@@ -497,8 +519,35 @@ let parser: LineParser | null = null;
 /** Reads the tokens of a line into atoms. Never throws: a token that fits nowhere is an atom of its own. */
 export function parseAtoms(input: IToken[]): Atom[] {
   parser ??= new LineParser();
-  const atoms = parser.read(input);
+  const atoms = withoutGluedWords(parser.read(input));
   return input.some(isTooLong) ? atoms.map((atom) => tooLong(atom, input)) : atoms;
+}
+
+const isMeasured = (atom: Atom | undefined): atom is Quantity | Interval | Product =>
+  atom?.kind === 'quantity' || atom?.kind === 'interval' || atom?.kind === 'product';
+
+/** `1e400` and `38x`: a number that runs into a word which is no unit is no number. */
+function withoutGluedWords(atoms: Atom[]): Atom[] {
+  if (
+    !atoms.some(
+      (atom, k) => atom.kind === 'word' && k > 0 && isMeasured(atoms[k - 1]) && atoms[k - 1]?.end === atom.start,
+    )
+  )
+    return atoms;
+  const out: Atom[] = [];
+  for (const atom of atoms) {
+    const before = out[out.length - 1];
+    if (atom.kind === 'word' && isMeasured(before) && before.end === atom.start) {
+      const at = { start: atom.start, end: atom.end };
+      out[out.length - 1] = {
+        kind: 'bad',
+        start: before.start,
+        end: atom.end,
+        problem: problem('unknown-unit', at, atom.text),
+      };
+    } else out.push(atom);
+  }
+  return out;
 }
 
 function tooLong(atom: Atom, input: readonly IToken[]): Atom {

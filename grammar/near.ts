@@ -17,9 +17,9 @@ export function distance(a: string, b: string): number {
   return last[b.length] ?? 0;
 }
 
-/** The words spelled nearly like one, nearest first: one slip in a short word, two in a long one. */
-export function nearWords(word: string, known: readonly string[]): string[] {
-  const limit = word.length < 4 ? 0 : word.length < 8 ? 1 : 2;
+/** The words spelled nearly like one, nearest first: none in a word of three letters (but `least`), one slip in a short word, two in a long one. */
+export function nearWords(word: string, known: readonly string[], least = 0): string[] {
+  const limit = Math.max(least, word.length < 4 ? 0 : word.length < 8 ? 1 : 2);
   return known
     .map((each) => ({ each, far: Math.abs(each.length - word.length) > limit ? limit + 1 : distance(word, each) }))
     .filter(({ far }) => far <= limit)

@@ -196,7 +196,16 @@ export const tokens: TokenType[] = [
 let lexer: Lexer | null = null;
 
 const strayToken = (text: string, startOffset: number, length: number): IToken => ({
-  ...createTokenInstance(Other, text.slice(startOffset, startOffset + length), startOffset, startOffset + length - 1, 1, 1, 1, 1),
+  ...createTokenInstance(
+    Other,
+    text.slice(startOffset, startOffset + length),
+    startOffset,
+    startOffset + length - 1,
+    1,
+    1,
+    1,
+    1,
+  ),
 });
 
 /** The tokens of one line. What no token begins with becomes a token of its own, so that no character is lost. */

@@ -3,7 +3,7 @@ import { common, from, list } from './build.ts';
 const said = from(common);
 
 export const holeMethod = list('hole-method', 'Ways to make a hole', [
-  said('air rotary', 'rotary air|air rot|ar', 'A turning bit, with air to lift the cuttings.'),
+  said('air rotary', 'rotary air|air rot|ar|air', 'A turning bit, with air to lift the cuttings.'),
   said(
     'down-the-hole hammer',
     'dth|dthh|dhh|down hole hammer|downhole hammer|down the hole|air hammer|hammer|rotary hammer|air rotary hammer',

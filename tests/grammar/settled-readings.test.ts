@@ -114,6 +114,15 @@ describe('settled readings', () => {
     ]);
   });
 
+  test.each([
+    ['strata\n>0 - 1e400 clay', 'strata.line |  | description: "clay" | unknown-unit <e400>'],
+    ['strata\n>0 - 38x clay', 'strata.line |  | description: "clay" | unknown-unit <x>'],
+    ['drilling air\n>7.2 - 13.2 21 mn air', 'drilling.line | 7.2 to 13.2 | flush: air | unknown-unit <mn>'],
+    ['>casing -1 - 10 pvc 114', 'casing |  | material: pvc; size: 114 | unexpected-depth <-1 - 10>'],
+  ])('%j gives one problem, at its place', (text, reading) => {
+    expect(readings(text)).toEqual([reading]);
+  });
+
   test('pasted typography is read as what it means', () => {
     expect(readings('>casing\u00a0+0.45 – 7.2 steel 168.3 × 6.4')).toEqual([
       'casing | +0.45 to 7.2 | material: steel; size: 168.3 x 6.4',
