@@ -1,10 +1,13 @@
 import { ofProblem, type ProblemOnLine } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
-const messageOf = ({ written, facts }: ProblemOnLine): string =>
-  facts.section
+const messageOf = ({ written, facts }: ProblemOnLine): string => {
+  if (facts.wanted === 'sign')
+    return `"${written}": a depth has no minus; write + for above ground, or leave the minus out`;
+  return facts.section
     ? `"${written}" begins with a depth, but ${facts.section} has no lines of its own; begin it with a keyword, or move it below its section`
     : `one depth belongs here, not the interval ${written}`;
+};
 
 /** Depths where a line takes none, or an interval where it takes one depth. */
 export const rule: Rule = {
@@ -17,6 +20,7 @@ export const rule: Rule = {
   flagged: [
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe [[7 - 7.2]]' },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  [[0 - 3 clay]]' },
+    { text: 'casing [[-0.45 - 7.2]] steel 168.3 x 6.4', fixed: 'casing +0.45 - 7.2 steel 168.3 x 6.4' },
   ],
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' }],
   check: ofProblem('unexpected-depth', {
