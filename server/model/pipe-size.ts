@@ -1,5 +1,4 @@
 import type { Columns } from '../../grammar/span.ts';
-import type { Quantity } from '../../grammar/tree.ts';
 import { exact, unitById } from '../../grammar/units.ts';
 import { insideDiameter } from '../calculations/casing/inside-diameter.ts';
 import { nominalOfOutside, outsideOfNominal, type PipeMaterial, wallOf } from '../calculations/casing/pipe-sizes.ts';
@@ -34,7 +33,7 @@ function writtenSize(source: Source): Written {
   if (value?.kind === 'quantity') return { first: measured(source, value, bare), wall: null };
   if (value?.kind === 'unknown') return { first: unknownMeasure(source, value, bare.id), wall: null };
   if (value?.kind !== 'product') return { first: null, wall: null };
-  const [outside, wall] = value.factors as readonly [Quantity, Quantity];
+  const [outside, wall] = value.factors;
   return { first: measured(source, outside, bare), wall: measured(source, wall, bare) };
 }
 

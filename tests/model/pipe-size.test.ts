@@ -46,7 +46,15 @@ describe('the size of a string', () => {
     const size = sizeOf('ft in', 'steel 6 x 0.25');
     expect(size).toMatchObject({ outsideDiameter: null, insideDiameter: null, basis: '6 may be nominal or outside' });
     expect(size.wallThickness).toBeCloseTo(0.25 * inch, 9);
-    expect(sizeOf('ft in', 'steel od 6').outsideDiameter).toBeCloseTo(6 * inch, 9);
+  });
+
+  it('is known for such a size once the line says which', () => {
+    const nominal = sizeOf('ft in', 'steel 6 x 0.25, nominal 6');
+    expect(nominal.outsideDiameter).toBeCloseTo(6.625 * inch, 9);
+    expect(nominal.wallThickness).toBeCloseTo(0.25 * inch, 9);
+    const outside = sizeOf('ft in', 'steel 6 x 0.25, od 6');
+    expect(outside.outsideDiameter).toBeCloseTo(6 * inch, 9);
+    expect(outside).toMatchObject({ basis: 'written', nominal: null });
   });
 
   it('has what is written of the inside and the couplings', () => {
