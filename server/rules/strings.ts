@@ -3,9 +3,14 @@ import type { FillRecord } from '../record/record.ts';
 import { bottomOf, topOf } from './columns.ts';
 import { intervalText } from './messages.ts';
 
-const plastics = new Set(['pvc', 'cpvc', 'abs', 'hdpe', 'fibreglass', 'ptfe']);
+const metals = new Set(['steel', 'galvanised-steel', 'stainless-steel', 'iron']);
+const walls = new Set(['concrete', 'brick', 'stone', 'clay-tile', 'wood']);
 
-export const isPlastic = ({ material }: PipeString): boolean => material !== null && plastics.has(material.id);
+/** True for metal pipe; a string whose material nobody wrote down is taken for steel. */
+export const isMetal = ({ material }: PipeString): boolean => material === null || metals.has(material.id);
+
+/** Linings of dug and bored wells, which let water in between their pieces. */
+export const isLining = ({ material }: PipeString): boolean => material !== null && walls.has(material.id);
 
 /** Ways to make a hole in which the casing goes down with the bit. */
 const casingFollows = new Set(['dual-rotary', 'casing-hammer', 'casing-advance', 'driven']);

@@ -3,7 +3,7 @@ import { bottomOf } from '../columns.ts';
 import { fix, lineAfter } from '../fixes.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext, Severity } from '../rule.ts';
-import { isDriven, isPermanent, isPlastic, isSeal, stratumAt, stringText } from '../strings.ts';
+import { isDriven, isMetal, isPermanent, isSeal, stratumAt, stringText } from '../strings.ts';
 
 interface Reason {
   readonly severity: Severity;
@@ -34,7 +34,7 @@ const needsNone = (string: PipeString): boolean =>
   string.shoe !== null ||
   string.screens.length > 0 ||
   !isPermanent(string) ||
-  isPlastic(string);
+  !isMetal(string);
 
 function reportOf(string: PipeString, { severity, why }: Reason, { tree, log }: RuleContext): Report {
   const foot = string.interval.bottom;
@@ -70,6 +70,7 @@ export const rule: Rule = {
   silent: [
     { text: 'casing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe 42.7' },
     { text: 'strata\n  0 - 61 limestone\ncasing +0.45 - 7.2 pvc 168.3 sdr 26' },
+    { text: 'casing +0.5 - 6.5 concrete 900\n  seal 0 - 2.5 bentonite chips' },
     { text: 'casing 0 - 9.1 steel 273 temporary, pulled 2026-05-05 11:30' },
     { text: 'strata\n  0 - 30 sand\ncasing +0.45 - 24 steel 168.3 x 6.4\n  screen 24 - 30 stainless 150, slot 0.5' },
   ],

@@ -1,4 +1,4 @@
-import type { PipeString } from '../../model/log.ts';
+import type { PipeString, WellLog } from '../../model/log.ts';
 import { topOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { lengthText } from '../messages.ts';
@@ -16,6 +16,10 @@ const atSurface = ({ log }: RuleContext): PipeString | null =>
           : each,
       null,
     );
+
+/** Wells sealed for good are cut off, and monitoring wells often end in a box level with the ground. */
+const isLeftLow = ({ abandonments, uses }: WellLog): boolean =>
+  abandonments.length > 0 || uses.some((use) => 'id' in use && use.id === 'monitoring');
 
 function reportOf(string: PipeString, height: number, context: RuleContext): Report {
   const cut = string.cuts.at(-1)?.to;
@@ -43,13 +47,14 @@ export const rule: Rule = {
   silent: [
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
     { text: 'casing +0.1 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\nabandonment 2026-06-01\n  0 - 7.2 neat cement' },
+    { text: 'use monitoring\ncasing 0 - 4.6 pvc 60.3 sch 40' },
     { text: 'liner 24.4 - 61 pvc 114.3 sdr 26' },
   ],
   check: (context) => {
     const string = atSurface(context);
     const least = context.limits['stickup-least'];
     const height = context.record.topOfCasing;
-    if (!string || !least || height === null || context.log.abandonments.length > 0) return [];
+    if (!string || !least || height === null || isLeftLow(context.log)) return [];
     return height < least.value - 1e-9 ? [reportOf(string, height, context)] : [];
   },
 };

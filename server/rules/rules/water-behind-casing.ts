@@ -2,11 +2,12 @@ import type { Depth, PipeString, WaterFound } from '../../model/log.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isPermanent, stringText } from '../strings.ts';
+import { isLining, isPermanent, stringText } from '../strings.ts';
 
 const depthOf = ({ depth, interval }: WaterFound): Depth | null => depth ?? interval?.bottom ?? null;
 
-const isOpen = (string: PipeString): boolean => string.screens.length > 0 || string.perforated.length > 0;
+const isOpen = (string: PipeString): boolean =>
+  string.screens.length > 0 || string.perforated.length > 0 || isLining(string);
 
 /** The string that shuts off a depth; null where none does. */
 const behind = (depth: number, { log }: RuleContext): PipeString | null =>
@@ -52,6 +53,7 @@ export const rule: Rule = {
   silent: [
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\nwater\n  38.5 fresh, 25 L/min' },
     { text: 'liner 24.4 - 61 pvc 114.3 sdr 26, perforated 48.8 - 61\nwater\n  54 fresh, 15 L/min' },
+    { text: 'casing +0.5 - 6.5 concrete 900\nwater\n  5 fresh' },
     { text: 'casing 0 - 9.1 steel 273 temporary, pulled 2026-05-05\nwater\n  8 fresh, 5 L/min' },
   ],
   check: (context) => {
