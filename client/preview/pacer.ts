@@ -1,4 +1,7 @@
-/** Runs a task at most once in a stretch of milliseconds, never twice at a time, and always once after the last ask. */
+/**
+ * Runs a task at most once in a stretch of milliseconds, never twice at a time, and always once after the last ask.
+ * The task may not reject.
+ */
 export class Pacer {
   readonly #stretch: number;
   readonly #task: () => Promise<void>;
@@ -25,9 +28,8 @@ export class Pacer {
   async #run(): Promise<void> {
     this.#timer = null;
     this.#isRunning = true;
-    await this.#task().finally(() => {
-      this.#isRunning = false;
-    });
+    await this.#task();
+    this.#isRunning = false;
     if (!this.#wasAskedMeanwhile) return;
     this.#wasAskedMeanwhile = false;
     this.ask();

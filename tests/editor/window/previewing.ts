@@ -1,7 +1,16 @@
 import assert from 'node:assert/strict';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { openFile, previewPage, previewPart, reloadWindow, takeScreenshot, textLine, untilSelected } from './driver.ts';
+import {
+  openFile,
+  previewPage,
+  previewPart,
+  reloadWindow,
+  runCommand,
+  takeScreenshot,
+  textLine,
+  untilSelected,
+} from './driver.ts';
 
 /** Lines of sound.well, counted from 0. */
 const limestoneLine = 14;
@@ -47,6 +56,25 @@ export const previewing = (workbench: Workbench): Tests => ({
     assert.deepEqual([...new Set(marked)], [String(limestoneLine + 1)]);
   },
 
+  async 'an edit redraws what it changes and leaves the rest, the scroll and the focus where they were'() {
+    const { page } = workbench;
+    const water = previewPage(page).locator('[data-section="water"]');
+    const stratum = previewPage(page).locator(`[data-section="strata"] tr[data-line="${limestoneLine}"]`);
+    const scrollTop = () => water.evaluate(() => window.scrollY);
+    await water.evaluate((section) => section.setAttribute('data-seen', 'before the edit'));
+    await textLine(page, /soft.seam/).click();
+    await page.keyboard.press('End');
+    const before = await scrollTop();
+    await page.keyboard.type(' and at 31');
+    await stratum.evaluate((row: HTMLElement) => row.focus({ preventScroll: true }));
+    await stratum.getByText('soft seam at 22 and at 31').waitFor();
+    assert.equal(await water.getAttribute('data-seen'), 'before the edit');
+    assert.equal(await scrollTop(), before);
+    assert.ok(await stratum.evaluate((row) => row === document.activeElement));
+    await textLine(page, /soft.seam/).click();
+    await runCommand(page, 'File: Revert File');
+  },
+
   async 'what is typed is drawn, and a script in it stays text'() {
     const { page } = workbench;
     await textLine(page, /soft.seam/).click();
@@ -54,12 +82,11 @@ export const previewing = (workbench: Workbench): Tests => ({
     await page.keyboard.type(' <script>x</script><img src=x onerror=alert(1)>');
     await previewPage(page).getByText('<script>x</script>').first().waitFor();
     assert.equal(await previewPage(page).locator('#body script, #body img').count(), 0);
-    await page.keyboard.press('Control+Z');
+    await runCommand(page, 'File: Revert File');
   },
 
   async 'the preview is there again after the window is reloaded'() {
     const { page } = workbench;
-    await page.keyboard.press('Control+S');
     await reloadWindow(page);
     await previewPage(page).locator('svg').first().waitFor({ timeout: 40_000 });
     await previewPart(page, limestoneLine).click();
