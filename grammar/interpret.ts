@@ -202,6 +202,10 @@ class LineReader {
     return { ...value, datum, end: next.end };
   }
 
+  private maybeLevel(slot: Slot, value: Value): Value {
+    return value.kind === 'quantity' && slot.bare === 'depth' ? this.withDatum(value) : value;
+  }
+
   /** Silent where a depth is there but cannot be read, which has been said. */
   private missingDepth(): void {
     if (this.atoms.some((each) => each.kind === 'bad')) return;
@@ -341,7 +345,7 @@ class LineReader {
       const value = fits(slot, next);
       if (value) {
         this.at += 1;
-        this.add(slot, value.kind === 'quantity' ? this.withDatum(value) : value, label);
+        this.add(slot, this.maybeLevel(slot, value), label);
         return true;
       }
     }
@@ -400,7 +404,7 @@ class LineReader {
       const value = fits(slot, atom);
       if (!value) continue;
       this.at += 1;
-      this.add(slot, value.kind === 'quantity' ? this.withDatum(value) : value, null);
+      this.add(slot, this.maybeLevel(slot, value), null);
       return;
     }
     this.at += 1;

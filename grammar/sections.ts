@@ -111,7 +111,7 @@ const keywordOf = (row: Row, word: Word, raw: RawLine, near: boolean): Keyword =
 
 const isTelescoped = (body: Interpreted): boolean =>
   body.items.some(
-    ({ value }) => value.kind === 'term' && value.list === 'casing-state' && value.term.id === 'telescoped',
+    ({ value }) => value.kind === 'term' && value.term.id === 'telescoped',
   );
 
 /** The section that is open after a keyword's line. */
