@@ -51,7 +51,7 @@ const allowAction = (snapshot: Snapshot, finding: Finding): Action => ({
   finding,
 });
 
-const isAboutAllow = ({ rule }: Finding): boolean => rule.includes('allow');
+const isAboutAllow = ({ rule }: Finding): boolean => rule.startsWith('allow-');
 
 const overlap = (a: Span, b: Span): boolean =>
   a.line === b.line && ((a.start < b.end && b.start < a.end) || (a.start === b.start && a.end === b.end));

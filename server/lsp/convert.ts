@@ -51,7 +51,7 @@ const severities: Readonly<Record<Severity, DiagnosticSeverity>> = {
   hint: DiagnosticSeverity.Hint,
 };
 
-const superfluous = new Set(['unused-allow']);
+const superfluous = new Set(['allow-silences-nothing']);
 
 export function diagnosticOf(finding: Finding, uri: string): Diagnostic {
   const related = finding.related ?? [];

@@ -5,7 +5,7 @@ import { analyse, update } from '../../server/analysis/index.ts';
 import type { Settings, Snapshot } from '../../server/analysis/snapshot.ts';
 import { applyChange, lineTextOf, type TextChange } from '../../server/lsp/documents.ts';
 import { outsideOf } from './inside.ts';
-import { fragment, line, samples } from './material.ts';
+import { beginning, fragment, line } from './material.ts';
 import { edits, patience } from './runs.ts';
 
 const settings: Settings = { packs: [], severities: {}, today: '2026-06-01' };
@@ -54,10 +54,10 @@ test(`${edits} edits: what is kept from before is what a full analysis gives`, p
   let tried = 0;
   fc.assert(
     fc.property(
-      fc.constantFrom(...samples),
+      beginning,
       fc.array(edit, { minLength: editsInARow, maxLength: editsInARow, size: 'max' }),
-      (sample, row) => {
-        let text = lineTextOf(sample);
+      (begun, row) => {
+        let text = lineTextOf(begun);
         let kept = analyse(text.lines, settings, 0);
         for (const each of row) {
           const { text: next, edit: lineEdit } = applyChange(text, changeOf(each, text.lines));

@@ -20,6 +20,23 @@ export const samples: readonly string[] = [...sampleTexts, everyRow];
 
 const sampleLines = samples.flatMap(splitLines);
 
+const partOf = (sample: string, at: number, length: number): string => {
+  const lines = splitLines(sample);
+  const first = at % lines.length;
+  return lines.slice(first, first + length).join('\n');
+};
+
+/** A text to begin with: mostly a part of a sample, which is quick to read, now and then the whole of one. */
+export const beginning: fc.Arbitrary<string> = fc.oneof(
+  { arbitrary: fc.constantFrom(...samples), weight: 1 },
+  {
+    arbitrary: fc
+      .tuple(fc.constantFrom(...samples), fc.nat(), fc.integer({ min: 1, max: 16 }))
+      .map(([sample, at, length]) => partOf(sample, at, length)),
+    weight: 9,
+  },
+);
+
 const word = fc.oneof(
   fc.constantFrom(...keywords),
   fc.constantFrom(...termLists.flatMap(({ terms }) => terms.flatMap(({ name, short }) => [name, ...short]))),

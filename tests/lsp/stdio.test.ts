@@ -82,6 +82,14 @@ describe('a session from first to last', () => {
     expect(editor.notes.every(({ method }) => method === 'drillhand/analysed')).toBe(true);
   });
 
+  test('related places, and what silences nothing is shown faded', async () => {
+    await started('strata\n  0 - 6.1 clay\n  5 - 8 sand\n  8 - 9 clay # allow interval-gap: none there\n');
+    const { diagnostics } = await editor.report(uri, 1);
+    const overlap = diagnostics.find(({ code }) => code === 'interval-overlap');
+    expect(overlap?.relatedInformation?.[0]?.location).toMatchObject({ uri, range: { start: { line: 1 } } });
+    expect(diagnostics.find(({ code }) => code === 'allow-silences-nothing')?.tags).toEqual([1]);
+  });
+
   test('a fix of a finding mends it', async () => {
     const text = 'strata\n  0 - 6.1  clay\nshoo 7.2\ncasing 0 - 7.2 steel 168.3\n  shoo 7.2\n';
     await started(text);
