@@ -20,7 +20,8 @@ const cacheFolder = (): string =>
 
 function execute(command: string, args: readonly string[], cwd: string): Promise<void> {
   return new Promise((resolve, reject) => {
-    const child = spawn(command, args, { cwd, stdio: ['ignore', 'pipe', 'pipe'] });
+    const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+    const child = spawn(command, args, { cwd, env, stdio: ['ignore', 'pipe', 'pipe'] });
     let output = '';
     for (const stream of [child.stdout, child.stderr]) stream.on('data', (text) => (output += text));
     child.on('error', reject);
