@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process';
+import { fork, spawn } from 'node:child_process';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type {
   CodeAction,
@@ -6,8 +6,10 @@ import type {
   DocumentSymbol,
   FoldingRange,
   Hover,
+  PublishDiagnosticsParams,
   TextEdit,
 } from 'vscode-languageserver-protocol';
+import { createMessageConnection, IPCMessageReader, IPCMessageWriter } from 'vscode-languageserver-protocol/node';
 import type { Preview } from '../../server/lsp/protocol.ts';
 import { type Bundle, bundleServer, Editor } from './editor.ts';
 
@@ -304,6 +306,17 @@ describe('what no editor should send', () => {
     expect(hover.contents).toMatchObject({ value: expect.stringContaining('limestone') });
   });
 
+  test('a fault within an answer is logged, and the answer is an empty one', async () => {
+    await started();
+    const item = { label: 'x', data: { kind: 'row', id: 'no such row' } };
+    expect(await editor.request('completionItem/resolve', item)).toEqual(item);
+    await editor.until(
+      () => editor.logged.some((each) => each.includes('completionItem/resolve failed')),
+      'a word on it',
+    );
+    expect(await editor.request('completionItem/resolve', { label: 'y' })).toEqual({ label: 'y' });
+  });
+
   test('an unknown request gets an error and an unknown notification nothing', async () => {
     await started();
     await expect(editor.request('drillhand/nothing', {})).rejects.toThrow();
@@ -351,6 +364,26 @@ describe('what no editor should send', () => {
     await editor.request('textDocument/hover', about({ position: at(1, 40_000_000) }));
     await editor.request('textDocument/semanticTokens/full', about());
   });
+});
+
+test('the channel between processes serves as well', async () => {
+  await started();
+  const child = fork(bundle.file, ['--node-ipc'], { silent: true });
+  const connection = createMessageConnection(new IPCMessageReader(child), new IPCMessageWriter(child));
+  const findings = new Promise<PublishDiagnosticsParams>((resolve) =>
+    connection.onNotification('textDocument/publishDiagnostics', resolve),
+  );
+  connection.listen();
+  await connection.sendRequest('initialize', { processId: process.pid, rootUri: null, capabilities: {} });
+  const text = 'strata\n  0 - 6.1 claq\n';
+  const textDocument = { uri, languageId: 'drillhand', version: 1, text };
+  await connection.sendNotification('textDocument/didOpen', { textDocument });
+  expect((await findings).diagnostics.map(({ code }) => code)).toContain('unknown-term');
+  const exited = new Promise((resolve) => child.once('exit', resolve));
+  await connection.sendRequest('shutdown');
+  await connection.sendNotification('exit');
+  expect(await exited).toBe(0);
+  connection.dispose();
 });
 
 describe('the end', () => {
