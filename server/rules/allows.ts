@@ -21,7 +21,8 @@ function lineBelow(lines: readonly Line[], from: number): number {
 function allowsOf({ lines }: Tree, isKnown: (id: string) => boolean, isOff: (id: string) => boolean): Allowed[] {
   const all: Allowed[] = [];
   lines.forEach(({ allow }, line) => {
-    for (const { id, ...columns } of allow?.rules ?? []) {
+    if (!allow) return;
+    for (const { id, ...columns } of allow.rules) {
       const use = { span: spanAt(line, columns), id, known: isKnown(id), off: isOff(id), silenced: 0 };
       all.push({ use, lines: [line, lineBelow(lines, line)] });
     }

@@ -6,16 +6,26 @@ import type { RuleContext } from './rule.ts';
 
 type ProblemOnLine = Problem & { readonly line: number };
 
-function problemsByCode({ lines }: Tree): Map<ProblemCode, ProblemOnLine[]> {
-  const byCode = new Map<ProblemCode, ProblemOnLine[]>();
-  lines.forEach(({ problems }, line) => {
-    for (const problem of problems) {
-      const known = byCode.get(problem.code);
+/** What one walk through the lines finds. */
+interface Walked {
+  readonly problems: Map<ProblemCode, ProblemOnLine[]>;
+  readonly linesBesideStrata: number[];
+}
+
+function walk({ lines }: Tree): Walked {
+  const problems = new Map<ProblemCode, ProblemOnLine[]>();
+  const linesBesideStrata: number[] = [];
+  for (let line = 0; line < lines.length; line++) {
+    const read = lines[line];
+    if (!read) continue;
+    if (read.row !== null && read.row !== 'strata.line') linesBesideStrata.push(line);
+    for (const problem of read.problems) {
+      const known = problems.get(problem.code);
       if (known) known.push({ ...problem, line });
-      else byCode.set(problem.code, [{ ...problem, line }]);
+      else problems.set(problem.code, [{ ...problem, line }]);
     }
-  });
-  return byCode;
+  }
+  return { problems, linesBesideStrata };
 }
 
 export interface ContextParts {
@@ -29,7 +39,7 @@ export interface ContextParts {
 
 /** What the rules look at, for one version of one file. */
 export function ruleContext({ tree, log, record, limits, today }: ContextParts): RuleContext {
-  let byCode: Map<ProblemCode, ProblemOnLine[]> | null = null;
+  let walked: Walked | null = null;
   let computed: WellRecord | null = null;
   return {
     tree,
@@ -40,9 +50,13 @@ export function ruleContext({ tree, log, record, limits, today }: ContextParts):
       computed ??= record();
       return computed;
     },
+    get linesBesideStrata() {
+      walked ??= walk(tree);
+      return walked.linesBesideStrata;
+    },
     problems: (code) => {
-      byCode ??= problemsByCode(tree);
-      return byCode.get(code) ?? [];
+      walked ??= walk(tree);
+      return walked.problems.get(code) ?? [];
     },
   };
 }

@@ -50,6 +50,8 @@ export interface RuleContext {
   readonly limits: Limits;
   /** Problems of the grammar by code, each with its line number. */
   problems(code: ProblemCode): readonly (Problem & { readonly line: number })[];
+  /** Numbers of the lines that a row of the table reads; the lines of strata, by far the most, are left out. */
+  readonly linesBesideStrata: readonly number[];
   /** Today as YYYY-MM-DD; null where nobody said. */
   readonly today: string | null;
 }

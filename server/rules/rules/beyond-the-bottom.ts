@@ -1,5 +1,5 @@
-import type { Depth, Interval, WellLog } from '../../model/log.ts';
-import { sameDepth } from '../columns.ts';
+import type { Depth, Interval, PipeString, WellLog } from '../../model/log.ts';
+import { type Entry, sameDepth } from '../columns.ts';
 import { depthAs, fix } from '../fixes.ts';
 import { depthText } from '../messages.ts';
 import type { Fix, Report, Rule } from '../rule.ts';
@@ -16,18 +16,35 @@ const reaching = (what: string, line: number, interval: Interval | null): Reachi
   bottom: interval?.bottom ?? null,
 });
 
-const inHole = (log: WellLog): Reaching[] => [
-  ...log.strata.map(({ line, interval }) => reaching('strata', line, interval)),
-  ...log.drilling.flatMap((each) => each.intervals.map(({ line, interval }) => reaching('drilling', line, interval))),
-  ...log.strings.flatMap((string) => [
-    reaching(string.kind, string.line, string.interval),
-    ...string.screens
-      .filter(({ line }) => line !== string.line)
-      .map((each) => reaching('screen', each.line, each.interval)),
-    ...string.fills.map((each) => reaching(each.kind, each.line, each.interval)),
-  ]),
-  ...log.hydrofractures.map(({ line, interval }) => reaching('hydrofracture', line, interval)),
-  ...log.abandonments.flatMap((each) => each.fills.map((fill) => reaching('fill', fill.line, fill.interval))),
+const isBelow = ({ bottom }: { readonly bottom: Depth | null }, foot: number): boolean =>
+  (bottom?.value ?? Number.NEGATIVE_INFINITY) > foot + sameDepth;
+
+/** The first line of a column that goes below the foot of the hole: those under it go with it. */
+function firstBelow(what: string, column: readonly Entry[], foot: number): Reaching[] {
+  const first = column.find(({ interval }) => isBelow(interval, foot));
+  return first ? [reaching(what, first.line, first.interval)] : [];
+}
+
+const ofString = (string: PipeString): Reaching[] => [
+  reaching(string.kind, string.line, string.interval),
+  ...string.screens
+    .filter(({ line }) => line !== string.line)
+    .map((each) => reaching('screen', each.line, each.interval)),
+  ...string.fills.map((each) => reaching(each.kind, each.line, each.interval)),
+];
+
+const goingBelow = (log: WellLog, foot: number): Reaching[] => [
+  ...firstBelow('strata', log.strata, foot),
+  ...firstBelow(
+    'drilling',
+    log.drilling.flatMap((each) => each.intervals),
+    foot,
+  ),
+  ...[
+    ...log.strings.flatMap(ofString),
+    ...log.hydrofractures.map(({ line, interval }) => reaching('hydrofracture', line, interval)),
+    ...log.abandonments.flatMap((each) => each.fills.map((fill) => reaching('fill', fill.line, fill.interval))),
+  ].filter((each) => isBelow(each, foot)),
 ];
 
 const deepestHole = ({ hole }: WellLog): Depth | null =>
@@ -76,8 +93,6 @@ export const rule: Rule = {
   check: function* ({ log }) {
     const foot = deepestHole(log);
     if (foot?.value === null || foot?.value === undefined) return;
-    for (const each of inHole(log))
-      if (each.bottom && (each.bottom.value ?? 0) > foot.value + sameDepth)
-        yield reportOf(each, each.bottom, foot, log);
+    for (const each of goingBelow(log, foot.value)) if (each.bottom) yield reportOf(each, each.bottom, foot, log);
   },
 };

@@ -69,9 +69,10 @@ export const rule: Rule = {
   ],
   check: function* (context) {
     if (context.log.units.gallon !== null) return;
-    for (const [line, each] of context.tree.lines.entries()) {
-      if (each.row === 'strata.line' || !mayHaveGallons(each)) continue;
-      for (const { value } of each.items)
+    for (const line of context.linesBesideStrata) {
+      const read = context.tree.lines[line];
+      if (!read || !mayHaveGallons(read)) continue;
+      for (const { value } of read.items)
         for (const quantity of quantitiesOf(value)) yield* reportOf(quantity, line, context);
     }
   },

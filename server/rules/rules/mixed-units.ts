@@ -1,4 +1,5 @@
-import type { Depth, Interval, WellLog } from '../../model/log.ts';
+import type { Depth, WellLog } from '../../model/log.ts';
+import type { Entry } from '../columns.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const systems: Readonly<Record<string, string>> = {
@@ -11,16 +12,17 @@ const systems: Readonly<Record<string, string>> = {
 
 const systemOf = ({ unit }: Depth): string => systems[unit] ?? unit;
 
-function reportOf(column: string, intervals: readonly Interval[], { units }: WellLog): Report[] {
+function reportOf(column: string, entries: readonly Entry[], { units }: WellLog): Report[] {
   const own = systems[units.depth];
-  const other = intervals.find(({ bottom }) => bottom?.unitWritten && systemOf(bottom) !== own);
-  const usual = intervals.find(({ bottom }) => bottom && bottom.value !== null && systemOf(bottom) === own);
-  if (!other?.bottom || !usual) return [];
+  const isOther = ({ interval: { bottom } }: Entry) => bottom?.unitWritten === true && systemOf(bottom) !== own;
+  const other = entries.find(isOther)?.interval.bottom;
+  const usual = entries.find(({ interval: { bottom } }) => bottom?.value != null && systemOf(bottom) === own);
+  if (!other || !usual) return [];
   return [
     {
-      span: other.bottom.span,
-      message: `${column} is written in ${units.depth}, and here in ${other.bottom.unit}: both are read as they stand; make sure that each depth has its own unit`,
-      related: [{ span: usual.span, message: `in ${units.depth}` }],
+      span: other.span,
+      message: `${column} is written in ${units.depth}, and here in ${other.unit}: both are read as they stand; make sure that each depth has its own unit`,
+      related: [{ span: usual.interval.span, message: `in ${units.depth}` }],
     },
   ];
 }
@@ -35,16 +37,5 @@ export const rule: Rule = {
   source: 'common practice, no source',
   flagged: [{ text: 'strata\n  0 - 3.8 clay\n  3.8 - [[20 ft]] sand\n  - 44.2 limestone' }],
   silent: [{ text: 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand' }, { text: 'strata\n  0 - 12 ft clay' }],
-  check: ({ log }) => [
-    ...reportOf(
-      'strata',
-      log.strata.map(({ interval }) => interval),
-      log,
-    ),
-    ...reportOf(
-      'hole',
-      log.hole.map(({ interval }) => interval),
-      log,
-    ),
-  ],
+  check: ({ log }) => [...reportOf('strata', log.strata, log), ...reportOf('hole', log.hole, log)],
 };

@@ -40,5 +40,9 @@ export const rule: Rule = {
   source: 'the notation',
   flagged: [{ text: '[[began]] yesterday' }, { text: '[[began]]' }],
   silent: [{ text: 'began 2026-05-04' }, { text: 'began ?' }, { text: 'hole' }],
-  check: ({ tree }) => tree.lines.flatMap((line, at) => (saysNothing(line) ? reportOf(line, at) : [])),
+  check: ({ tree, linesBesideStrata }) =>
+    linesBesideStrata.flatMap((at) => {
+      const line = tree.lines[at];
+      return line && saysNothing(line) ? reportOf(line, at) : [];
+    }),
 };

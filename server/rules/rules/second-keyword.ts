@@ -1,7 +1,7 @@
 import { spanAt } from '../../../grammar/span.ts';
 import { rowById } from '../../../grammar/table.ts';
-import type { Keyword, Line } from '../../../grammar/tree.ts';
-import type { Report, Rule } from '../rule.ts';
+import type { Keyword } from '../../../grammar/tree.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
 
 const manyTimes = new Set(['distance', 'shift', 'existing', 'photo', 'note']);
 const onceForAString = new Set(['shoe']);
@@ -23,10 +23,11 @@ const reportOf = (keyword: Keyword, line: number, first: First, where: string): 
   related: [{ span: spanAt(first.line, first.keyword), message: 'the first, which counts' }],
 });
 
-function* repeated(lines: readonly Line[]): Generator<Report> {
+function* repeated({ tree, linesBesideStrata }: RuleContext): Generator<Report> {
   const inFile = new Map<string, First>();
   let onString = new Map<string, First>();
-  for (const [line, { keyword, section }] of lines.entries()) {
+  for (const line of linesBesideStrata) {
+    const { keyword = null, section = null } = tree.lines[line] ?? {};
     if (!keyword) continue;
     if (opensString(keyword, section)) onString = new Map();
     const isFile = isOnceForAFile(keyword.id);
@@ -55,5 +56,5 @@ export const rule: Rule = {
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  joints 6.1\n  joints 1.55' },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\ncasing +0.3 - 40 steel 114.3 x 6\n  shoe 40' },
   ],
-  check: ({ tree }) => repeated(tree.lines),
+  check: repeated,
 };
