@@ -137,6 +137,24 @@ function moment(date: IToken | null, time: IToken | null, approximate: boolean, 
   return { kind: 'moment', date: day, time: hour, approximate, doubtful: doubt !== null, start, end };
 }
 
+const wordAtom = ({ image, startOffset: start }: IToken): Atom => ({
+  kind: 'word',
+  text: image,
+  start,
+  end: start + image.length,
+});
+
+const commaAtom = ({ image, startOffset: start }: IToken): Mark => ({
+  kind: 'mark',
+  mark: 'comma',
+  text: image,
+  start,
+  end: start + image.length,
+});
+
+/** True for what begins no value and belongs to none. */
+const standsAlone = ({ tokenType }: IToken): boolean => tokenType === Word || tokenType === Comma;
+
 function looseAtom(token: IToken): Atom {
   const at = { start: token.startOffset, end: endOf(token) };
   const { image } = token;
@@ -157,9 +175,9 @@ function looseAtom(token: IToken): Atom {
     case Bottom:
     case WaterCement:
     case Without:
-      return { kind: 'word', text: image, ...at };
+      return wordAtom(token);
     case Comma:
-      return mark('comma');
+      return commaAtom(token);
     case And:
     case Plus:
       return mark('and');
@@ -467,13 +485,44 @@ class LineParser extends EmbeddedActionsParser {
     return this.ACTION(() => looseAtom(token));
   });
 
-  /** The atoms of a line's tokens, its remark and comment taken off before. */
+  /**
+   * The atoms of a line's tokens, its remark and comment taken off before. Words and commas need no rule: the rules
+   * read the stretches between them, each with the word behind it, since none looks further.
+   */
   read(input: IToken[]): Atom[] {
-    this.input = input;
+    const atoms: Atom[] = [];
     this.leads = true;
-    const atoms = this.line() as Atom[] | undefined;
-    return atoms && this.errors.length === 0 ? atoms : [unreadable(input)];
+    for (let at = 0; at < input.length; ) {
+      const token = input[at];
+      if (token === undefined) break;
+      if (standsAlone(token)) {
+        atoms.push(token.tokenType === Comma ? commaAtom(token) : wordAtom(token));
+        at += 1;
+        continue;
+      }
+      const end = stretchEnd(input, at);
+      const read = this.readStretch(input.slice(at, end));
+      if (read === null) return [unreadable(input)];
+      atoms.push(...read);
+      at = end;
+    }
+    return atoms;
   }
+
+  private readStretch(input: IToken[]): Atom[] | null {
+    this.input = input;
+    const atoms = this.line() as Atom[] | undefined;
+    return atoms && this.errors.length === 0 ? atoms : null;
+  }
+}
+
+/** Behind the first word or comma from here on. */
+function stretchEnd(input: readonly IToken[], from: number): number {
+  for (let at = from; at < input.length; at += 1) {
+    const token = input[at];
+    if (token !== undefined && standsAlone(token)) return at + 1;
+  }
+  return input.length;
 }
 
 /** Every token fits somewhere, so that this is for a mistake of the grammar's own: the line is said to be unreadable. */
