@@ -40,5 +40,10 @@ async function generate() {
 
 if (isMain(import.meta.url)) {
   await ensurePackages();
-  await (process.argv.includes('--check') ? check() : generate());
+  try {
+    await (process.argv.includes('--check') ? check() : generate());
+  } catch (error) {
+    console.error(`The generated files could not be made: ${error.message}`);
+    process.exitCode = 1;
+  }
 }
