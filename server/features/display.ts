@@ -73,9 +73,10 @@ export const unitText = (id: string): string =>
 /** A number with four significant digits and from ten on two decimals, never fewer than its whole part, no idle zeros. */
 export function numberText(value: number): string {
   if (!Number.isFinite(value)) return '?';
-  const size = Math.abs(value);
-  if (size >= 1000) return String(Math.round(value));
-  return String(Number(size >= 10 ? value.toFixed(2) : value.toPrecision(4)));
+  const exact = Number(value.toPrecision(12));
+  const size = Math.abs(exact);
+  if (size >= 1000) return String(Math.round(exact));
+  return String(Number(size >= 10 ? exact.toFixed(2) : exact.toPrecision(4)));
 }
 
 /** A SI value in a unit, as shown. */

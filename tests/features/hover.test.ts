@@ -66,6 +66,12 @@ describe('hover on values', () => {
     expect(told('casing 0 - 7.2 steel 170 x 6.|4')).not.toContain('nominal pipe');
   });
 
+  // ASME B36.10M: 6 in schedule 40 is 6.625 in outside with a wall of 0.280 in.
+  test('a nominal size tells what it comes to', () => {
+    const text = told('units ft in\ncasing 0 - 20 steel 6| sch 40');
+    expect(text).toContain('outside 6.625 in = 168.28 mm; wall 0.28 in = 7.112 mm; inside 6.065 in');
+  });
+
   test('a gallon without a name is asked about, and gets no figure', () => {
     const text = told('water\n  38.5 fresh, 25| gpm');
     expect(text).toContain('gal-us or gal-imp');

@@ -6,6 +6,7 @@ import { escapeMarkdown, lines, paragraphs } from '../markdown.ts';
 import { touches } from '../position.ts';
 import { depthLines } from './depth.ts';
 import { nominalLine } from './nominal.ts';
+import { pipeLine } from './pipe.ts';
 import type { HoverPlace, HoverSource } from './source.ts';
 
 const doubts = (quantity: Quantity): string | null => {
@@ -48,7 +49,7 @@ const factsOf = (amount: Amount, place: HoverPlace): string => {
   if (isUnknown(amount.quantity)) return aboutUnknown(escapeMarkdown(what));
   return paragraphs([
     lines([escapeMarkdown(what), valueLine(amount, place), gallonLine(amount, place), countLine(amount)]),
-    lines([...depthLines(amount, place), nominalLine(amount, place), doubts(amount.quantity)]),
+    lines([...depthLines(amount, place), nominalLine(amount, place), pipeLine(amount, place), doubts(amount.quantity)]),
   ]);
 };
 

@@ -5,8 +5,9 @@ import { numberText } from '../display.ts';
 import type { HoverPlace } from './source.ts';
 
 const pipeSlots = new Set(['size', 'outside', 'pipe']);
-const plastics = new Set(['pvc', 'abs', 'plastic', 'hdpe', 'cpvc']);
-const tolerance = 0.001;
+const plastics = new Set(['pvc', 'cpvc', 'abs', 'hdpe', 'fibreglass', 'ptfe']);
+/** Sizes written in millimetres are rounded. */
+const tolerance = 0.0006;
 
 const materialOf = (place: HoverPlace): 'plastic' | 'steel' => {
   const named = place.line.items.find(({ slot, value }) => slot === 'material' && value.kind === 'term');
