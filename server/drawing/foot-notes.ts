@@ -82,11 +82,11 @@ function cutNotes(sheet: Sheet): FootNote[] {
 }
 
 function wideNote({ well, unit }: Sheet): FootNote[] {
-  if (well.tooWide === null) return [];
+  if (well.unsound === null) return [];
   return [
     {
       line: null,
-      text: `A diameter of ${metresText(well.tooWide, unit)} is more than can be drawn: it is shown narrower.`,
+      text: `A diameter of ${metresText(well.unsound, unit)} is none that a well has: that width is left open.`,
     },
   ];
 }

@@ -27,7 +27,7 @@ export interface PreviewOptions {
 const severityWords: Readonly<{ [S in Noticed['severity']]: readonly [one: string, many: string] }> = {
   error: ['error', 'errors'],
   warning: ['warning', 'warnings'],
-  information: ['remark', 'remarks'],
+  information: ['for information', 'for information'],
   hint: ['hint', 'hints'],
 };
 const severities = Object.keys(severityWords) as Noticed['severity'][];
@@ -69,7 +69,7 @@ const figureSection = ({ figures }: WellRecord, reachable: boolean): string[] =>
   figures.length === 0 ? [] : [section('figures', 'Computed figures', figuresHtml(figures, reachable))];
 
 function findingHtml(finding: Noticed, reachable: boolean): string {
-  const severity = textElement('strong', { class: 'severity' }, capital(severityWords[finding.severity][0]));
+  const severity = textElement('strong', { class: 'severity' }, capital(finding.severity));
   const rest = textElement('span', { class: 'message' }, finding.message);
   const place = textElement('span', { class: 'place' }, `line ${finding.span.line + 1}, ${finding.rule}`);
   return element(

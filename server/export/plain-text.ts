@@ -18,7 +18,7 @@ export const heading = (title: string, mark: '=' | '-'): string => `${title}\n${
 
 /** A table in columns set off by two blanks, numbers flush right. */
 export function tableText(table: Table): string {
-  const rows = [table.columns.map(({ title }) => title), ...table.rows.map(({ cells }) => cells.map(oneLine))];
+  const rows = [table.columns.map(({ title }) => oneLine(title)), ...table.rows.map(({ cells }) => cells.map(oneLine))];
   const widths = table.columns.map((_, n) => rows.reduce((most, cells) => Math.max(most, widthOf(cells[n] ?? '')), 0));
   const lines = rows.map((cells) =>
     cells
@@ -27,5 +27,7 @@ export function tableText(table: Table): string {
       .trimEnd(),
   );
   const rule = widths.map((width) => '-'.repeat(width)).join('  ');
-  return [table.caption, ...lines.slice(0, 1), rule, ...lines.slice(1)].map((line) => `  ${line}`.trimEnd()).join('\n');
+  return [oneLine(table.caption), ...lines.slice(0, 1), rule, ...lines.slice(1)]
+    .map((line) => `  ${line}`.trimEnd())
+    .join('\n');
 }

@@ -11,12 +11,12 @@ h2 { margin: 7mm 0 2mm; font-size: 12.5pt; border-bottom: 0.4mm solid #1a1a1a; b
 p { margin: 0.5mm 0; }
 figure { margin: 0; }
 svg { max-width: 100%; height: auto; }
-table { width: 100%; margin: 0 0 4mm; border-collapse: collapse; }
+table { margin: 0 0 4mm; border-collapse: collapse; }
 caption { padding: 1mm 0; color: #5a5f63; text-align: left; }
-th, td { padding: 0.7mm 2mm 0.7mm 0; border-bottom: 0.15mm solid #b4b9bd; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
+th, td { padding: 0.7mm 5mm 0.7mm 0; border-bottom: 0.15mm solid #b4b9bd; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
 thead th { font-size: 8.5pt; color: #5a5f63; }
 tbody th { font-weight: normal; }
-.number { text-align: right; padding-right: 4mm; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
+.number { text-align: right; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
 ul { margin: 0; padding-left: 5mm; }
 td ul { list-style: none; padding: 0; color: #5a5f63; font-size: 8.5pt; }
 .place, .waits { color: #5a5f63; font-size: 8.5pt; }

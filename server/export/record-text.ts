@@ -19,7 +19,7 @@ function resultText(figure: Figure): string {
 function figureText(figure: Figure): string {
   return [
     `  ${oneLine(capital(figure.title))}: ${resultText(figure)}`,
-    `    ${figure.id}`,
+    `    ${oneLine(figure.id)}`,
     `    ${oneLine(figure.formula)}`,
     ...figure.inputs.map(inputText),
     ...(figure.source === '' ? [] : [`    Source: ${oneLine(figure.source)}`]),

@@ -131,7 +131,7 @@ const labelOf = (each: Note, width: number, { window }: Sheet): Label => ({
   name: each.type === types.water ? 'note-water' : 'note',
   line: each.line,
   title: each.title,
-  at: each.at === null ? null : Math.min(Math.max(each.at, window.top), window.bottom),
+  at: each.at === null || !Number.isFinite(each.at) ? null : Math.min(Math.max(each.at, window.top), window.bottom),
   diameter: each.diameter,
   rows: rowsOf(each.title, each.type, width - gutter - 1, 4),
 });

@@ -4,8 +4,8 @@ import type { Table, TableColumn, TableRow } from './table.ts';
 const classOf = (column: TableColumn | undefined): string | null => (column?.numeric ? 'number' : null);
 
 function cellHtml(text: string, n: number, column: TableColumn | undefined): string {
-  const attributes = { class: classOf(column) };
-  return n === 0 ? textElement('th', { scope: 'row', ...attributes }, text) : textElement('td', attributes, text);
+  if (n === 0) return textElement('th', { scope: 'row' }, text);
+  return textElement('td', { class: classOf(column) }, text);
 }
 
 const rowHtml = (row: TableRow, { columns }: Table, reachable: boolean): string =>
@@ -13,8 +13,8 @@ const rowHtml = (row: TableRow, { columns }: Table, reachable: boolean): string 
 
 /** A table with its caption; the rows lead to their lines, by keyboard too where `reachable`. */
 export function tableHtml(table: Table, reachable: boolean): string {
-  const heads = table.columns.map((column) =>
-    textElement('th', { scope: 'col', class: classOf(column) }, column.title),
+  const heads = table.columns.map((column, n) =>
+    textElement('th', { scope: 'col', class: n === 0 ? null : classOf(column) }, column.title),
   );
   const rows = table.rows.map((row) => rowHtml(row, table, reachable));
   return element(

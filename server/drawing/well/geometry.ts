@@ -26,12 +26,13 @@ export interface WellGeometry {
   readonly strings: readonly DrawnString[];
   /** The greatest width drawn. */
   readonly widest: number;
-  /** The greatest diameter that the notes give, where it is more than can be drawn; else null. */
-  readonly tooWide: number | null;
+  /** A diameter of the notes that no well has, in metres; null where there is none. */
+  readonly unsound: number | null;
 }
 
-/* A dug well may be 3 m across; a greater diameter is a slip of the unit and is left open. */
+/* A dug well may be 3 m across, and no pipe is thinner than a finger: beyond, it is a slip of the unit. */
 const widestDrawn = 5;
+const narrowestDrawn = 0.01;
 /* A hole has a handful of diameters and strings; of a list beyond all reason the first are drawn. */
 export const mostDrawn = 200;
 const assumedHole = 0.2;
@@ -42,9 +43,11 @@ const positive = (value: number | null | undefined): value is number =>
 const finite = (depth: Depth | null | undefined): number | null =>
   depth?.value != null && Number.isFinite(depth.value) ? depth.value : null;
 
+const isSound = (width: number | null | undefined): width is number =>
+  positive(width) && width >= narrowestDrawn && width <= widestDrawn;
+
 /** A width that can be drawn; null for an unknown one, and for what no well has. */
-const drawable = (width: number | null | undefined): number | null =>
-  positive(width) && width <= widestDrawn ? width : null;
+const drawable = (width: number | null | undefined): number | null => (isSound(width) ? width : null);
 
 interface Bored extends Extent {
   readonly line: number;
@@ -130,11 +133,11 @@ function pipeWidths({ size }: PipeString, holeWidth: number): Pick<DrawnString, 
   return { outer, inner: Math.max(outer - 2 * wall, outer * 0.5), sizeKnown: known !== null };
 }
 
-const greatestOf = (log: WellLog): number => {
-  const bored = [...log.existing, ...log.hole].map(({ diameter }) => diameter?.value ?? 0);
-  const pipes = log.strings.map(({ size }) => size.outsideDiameter ?? 0);
-  return [...bored, ...pipes].filter(Number.isFinite).reduce((most, each) => Math.max(most, each), 0);
-};
+function unsoundDiameter(log: WellLog): number | null {
+  const bored = [...log.existing, ...log.hole].map(({ diameter }) => diameter?.value ?? null);
+  const pipes = log.strings.map(({ size }) => size.outsideDiameter);
+  return [...bored, ...pipes].find((each) => each !== null && !isSound(each)) ?? null;
+}
 
 /** The hole and the strings of a log, in metres, cut to the window. */
 export function wellGeometry(log: WellLog, window: DepthWindow): WellGeometry {
@@ -156,7 +159,7 @@ export function wellGeometry(log: WellLog, window: DepthWindow): WellGeometry {
     hole: holeStretches(bored, otherwise),
     strings: strings.sort((a, b) => b.outer - a.outer),
     widest: strings.reduce((most, each) => Math.max(most, each.outer), otherwise),
-    tooWide: greatestOf(log) > widestDrawn ? greatestOf(log) : null,
+    unsound: unsoundDiameter(log),
   };
 }
 
