@@ -3,7 +3,7 @@ import { bottomOf, topOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { lengthText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isDriven, isPermanent, isSeal, lengthAsSet, stringText } from '../strings.ts';
+import { isDriven, isPermanent, lengthAsSet, stringText } from '../strings.ts';
 
 /** A whole string without centralizers is one gap, from the ground to its foot. */
 const isOneGap = (string: PipeString, { limits }: RuleContext): boolean =>
@@ -19,7 +19,7 @@ const concerned = (context: RuleContext): PipeString[] =>
     (string) =>
       !isDriven(string, context.log) &&
       isPermanent(string) &&
-      string.fills.some(isSeal) &&
+      string.fills.some(({ kind }) => kind === 'grout') &&
       isLongEnough(string, context),
   );
 
