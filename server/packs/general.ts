@@ -1,57 +1,45 @@
+import type { Clause } from './clause.ts';
+import { clausesOf, gallonsToBag, limit, nothingMore, notice } from './figures.ts';
 import type { Limit, Pack } from './limits.ts';
 
-const practice = (value: number, unit: string, text: string): Limit => ({
-  value,
-  unit,
-  text,
-  source: 'common practice, no source',
-  known: 'common practice',
-  date: null,
-});
+const practised = clausesOf('common practice, no source', 'common practice', null);
 
-const read = (value: number, unit: string, text: string, source: string, date: string | null): Limit => ({
-  value,
-  unit,
-  text,
-  source,
-  known: 'read',
-  date,
-});
+const practice = (value: number, unit: string, text: string): Limit => limit(value, unit, practised(text));
 
-const remembered = (value: number, unit: string, text: string, source: string): Limit => ({
-  value,
-  unit,
-  text,
-  source,
-  known: 'remembered',
-  date: null,
-});
+const readIn = (source: string, text: string, date: string | null = null): Clause =>
+  clausesOf(source, 'read', date)(text);
+
+const handbook = clausesOf('water-well handbooks, from memory', 'remembered', null);
+
+const mostWater = readIn(
+  'Michigan R 325 (2023), Minnesota 4725 (2024) and Washington WAC 173-160',
+  '6 US gal to a 94 lb bag',
+);
+
+const passesAllRound = readIn(
+  'Oregon OAR 690-210 and Wisconsin NR 812 for grout placed under pressure; Michigan R 325 (2023)',
+  '2 in wider than the casing',
+);
 
 /** Good practice that most codes share. Shares and ratios have unit `1`; every other value is SI. */
 export const general: Pack = {
+  ...nothingMore,
   id: 'general',
   title: 'General practice',
-  notice: 'A help for checking, not the law: read the current text of your code and ask the authority.',
+  notice,
   limits: {
-    'grout-allowance': read(0.15, '1', '15 % more than the annulus', 'Wisconsin NR 812.20(3)(e)1', '2020/22'),
+    'grout-allowance': limit(0.15, '1', readIn('Wisconsin NR 812.20(3)(e)1', '15 % more than the annulus', '2020/22')),
     'grout-surplus': practice(2, '1', 'twice the annulus'),
     'bags-volume-tolerance': practice(0.1, '1', '10 % either way'),
-    'water-cement-most': read(
-      0.533,
+    'water-cement-most': limit(gallonsToBag(6), '1', mostWater),
+    'bentonite-water-each': limit(
+      gallonsToBag(0.6) / 0.01,
       '1',
-      '6 US gal to a 94 lb bag',
-      'Michigan R 325 (2023), Minnesota 4725 (2024) and Washington WAC 173-160',
-      null,
+      readIn('Michigan R 325.1603a', '0.6 US gal more to a 94 lb bag for each 1 % of bentonite', '2023'),
     ),
-    'oversize-least': read(
-      0.0508,
-      'm',
-      '2 in wider than the casing',
-      'Oregon OAR 690-210 and Wisconsin NR 812 for grout placed under pressure; Michigan R 325 (2023)',
-      null,
-    ),
-    'set-time-cement': read(86_400, 's', '24 h', 'Minnesota 4725 (2024) and Michigan R 325 (2023)', null),
-    'stickup-least': read(0.3048, 'm', '12 in', 'Texas 16 TAC 76, Arizona, and US Army TM 5-813-1', null),
+    'oversize-least': limit(0.0508, 'm', passesAllRound, 'over outside'),
+    'set-time-cement': limit(86_400, 's', readIn('Minnesota 4725 (2024) and Michigan R 325 (2023)', '24 h')),
+    'stickup-least': limit(0.3048, 'm', readIn('Texas 16 TAC 76, Arizona, and US Army TM 5-813-1', '12 in')),
     'centralizer-gap-most': practice(12, 'm', '12 m'),
     'centralizer-shoe-most': practice(3, 'm', '3 m'),
     'centralizer-string-least': practice(12, 'm', '12 m'),
@@ -68,14 +56,12 @@ export const general: Pack = {
     'static-first-reading-most': practice(0.3, 'm', '0.3 m'),
     'drawdown-volume-ratio-most': practice(1.1, '1', '1.1 times what was pumped'),
     'grout-settled-most': practice(0.3, 'm', '0.3 m'),
-    'pack-above-screen-least': remembered(0.6, 'm', '0.6 m', 'water-well handbooks, from memory'),
-    'pack-above-screen-most': remembered(1.5, 'm', '1.5 m', 'water-well handbooks, from memory'),
-    'entrance-velocity-most': read(
+    'pack-above-screen-least': limit(0.6, 'm', handbook('0.6 m')),
+    'pack-above-screen-most': limit(1.5, 'm', handbook('1.5 m')),
+    'entrance-velocity-most': limit(
       0.03,
       'm/s',
-      '0.03 m/s',
-      'Davis, Water and Wastewater Engineering (2010), p. 4-38',
-      '2010',
+      readIn('Davis, Water and Wastewater Engineering (2010), p. 4-38', '0.03 m/s', '2010'),
     ),
   },
 };

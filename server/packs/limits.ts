@@ -1,18 +1,27 @@
 import * as z from 'zod';
+import { Clause, clause } from './clause.ts';
+import { Due } from './due.ts';
+import { Requirement } from './requirements.ts';
+import { When } from './when.ts';
 
-/** One limit of a pack: a figure in SI, with where it stands and whether that text was read. */
-export const Limit = z.object({
+/** Ways to count how much wider a hole is than the casing in it; those counted in one way can be ranked. */
+export const countings = ['over nominal', 'over outside', 'over coupling', 'thickness'] as const;
+export type Counting = (typeof countings)[number];
+
+const limit = {
   value: z.number(),
   /** SI unit of `value`. */
   unit: z.string(),
-  /** As the code words it, such as `12 in`. */
-  text: z.string(),
-  /** Section of the code, or `common practice, no source`. */
-  source: z.string(),
-  known: z.enum(['read', 'remembered', 'common practice']),
-  /** The text's date, where it has one. */
-  date: z.string().nullable(),
-});
+  ...clause,
+  /**
+   * How an oversize is counted: the hole's diameter less the nominal, the outside or (where one is logged) the
+   * coupling's diameter, or half of the difference to the outside. Null for every other limit.
+   */
+  counted: z.enum(countings).nullable().default(null),
+};
+
+/** One limit of a pack: a figure in SI, with where it stands and whether that text was read. */
+export const Limit = z.strictObject(limit);
 export type Limit = z.infer<typeof Limit>;
 
 export const limitNames = [
@@ -20,9 +29,27 @@ export const limitNames = [
   'grout-surplus',
   'bags-volume-tolerance',
   'water-cement-most',
+  'bentonite-water-each',
+  'bentonite-share-most',
+  'solids-least',
   'oversize-least',
   'set-time-cement',
   'stickup-least',
+  'casing-depth-least',
+  'casing-size-least',
+  'wall-least',
+  'rock-seat-least',
+  'seal-depth-least',
+  'shoe-beyond',
+  'gravity-depth-most',
+  'bentonite-in-rock-most',
+  'native-seal-most',
+  'well-depth-least',
+  'well-depth-never-under',
+  'chlorine-least',
+  'chlorine-most',
+  'chlorine-contact-least',
+  'test-time-least',
   'centralizer-gap-most',
   'centralizer-shoe-most',
   'centralizer-string-least',
@@ -45,19 +72,39 @@ export const limitNames = [
 ] as const;
 export type LimitName = (typeof limitNames)[number];
 
-export const Pack = z.object({
+/** A limit that counts only where the log says so; there it takes the place of the pack's limit of that name. */
+export const Case = z.strictObject({ limit: z.enum(limitNames), when: When, ...limit });
+export type Case = z.infer<typeof Case>;
+
+/** Readings that a pumping test must have, in minutes since its start. */
+export const TestReadings = z.strictObject({ minutes: z.array(z.number()), recovery: z.boolean(), ...clause });
+export type TestReadings = z.infer<typeof TestReadings>;
+
+export const Pack = z.strictObject({
   id: z.string(),
   title: z.string(),
   /** The first words: a help for checking, not the law. */
   notice: z.string(),
+  /** `replaced` where another text has taken its place: no well passes by it. */
+  state: z.enum(['current', 'replaced']).default('current'),
   limits: z.partialRecord(z.enum(limitNames), Limit),
+  cases: z.array(Case).default([]),
+  /** What a record must hold. */
+  record: z.array(Requirement).default([]),
+  /** When something must be sent in. */
+  due: z.array(Due).default([]),
+  testReadings: TestReadings.nullable().default(null),
+  /** What the code asks and a log cannot say. */
+  reminders: z.array(Clause).default([]),
 });
 export type Pack = z.infer<typeof Pack>;
 
 /** A limit in force, with the pack that it comes from. */
 export interface LimitInForce extends Limit {
   readonly pack: string;
+  /** Where it stands, such as `wisconsin-nr812/cases/3`. */
+  readonly key: string;
 }
 
-/** The limits in force for a log: of several packs, the strictest. */
-export type Limits = Readonly<Partial<Record<LimitName, LimitInForce>>>;
+/** The limits in force for a log: of several packs, the strictest; with the packs themselves. */
+export type Limits = Readonly<Partial<Record<LimitName, LimitInForce>>> & { readonly packs?: readonly Pack[] };

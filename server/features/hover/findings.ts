@@ -1,5 +1,4 @@
-import { limitsFor } from '../../packs/index.ts';
-import type { LimitInForce } from '../../packs/limits.ts';
+import { clauseAt, limitsFor } from '../../packs/index.ts';
 import type { Finding } from '../../rules/rule.ts';
 import { codeSpan, escapeMarkdown, lines } from '../markdown.ts';
 import { touchesSpan } from '../position.ts';
@@ -9,9 +8,9 @@ import type { HoverPlace, HoverSource } from './source.ts';
 
 function limitLine(finding: Finding, { snapshot }: HoverPlace): string | null {
   const { limits } = limitsFor(snapshot.log.packs.map(({ text }) => text));
-  const limit = new Map<string, LimitInForce>(Object.entries(limits)).get(finding.limit ?? '');
-  if (limit === undefined) return null;
-  return `Limit of ${codeSpan(limit.pack)}: ${escapeMarkdown(limit.text)} (${limitSource(limit)})`;
+  const found = clauseAt(limits, finding.limit ?? '');
+  if (found === null) return null;
+  return `Limit of ${codeSpan(found.pack.id)}: ${escapeMarkdown(found.clause.text)} (${limitSource(found.clause)})`;
 }
 
 function describeFinding(finding: Finding, place: HoverPlace): string {

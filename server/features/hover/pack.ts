@@ -1,11 +1,12 @@
+import type { Clause } from '../../packs/clause.ts';
 import { packById } from '../../packs/index.ts';
 import type { Limit, Pack } from '../../packs/limits.ts';
 import { escapeMarkdown, paragraphs } from '../markdown.ts';
 import type { HoverSource } from './source.ts';
 
 /** Where a limit stands, the date of that text, and whether it was read or remembered. */
-export function limitSource({ source, date, known }: Limit): string {
-  const parts = [source, date === null ? null : `text of ${date}`, known === 'common practice' ? null : known];
+export function limitSource({ source, section, date, known }: Clause): string {
+  const parts = [source, section, date === null ? null : `text of ${date}`, known === 'common practice' ? null : known];
   return escapeMarkdown(parts.filter((part) => part !== null).join(', '));
 }
 
