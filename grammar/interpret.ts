@@ -5,11 +5,11 @@ import { nearWords } from './near.ts';
 import type { RawLine } from './raw-line.ts';
 import type { Columns } from './span.ts';
 import type { Row, Slot } from './table.ts';
-import { readDescription, writeDescription } from './terms/description.ts';
+import { type Description, readDescription, writeDescription } from './terms/description.ts';
 import { matchAt, nearest, normalise } from './terms/index.ts';
 import type { Piece } from './terms/pieces.ts';
 import type { ListId, Term } from './terms/term.ts';
-import type { Interval, Item, Problem, Product, Quantity, Value } from './tree.ts';
+import type { DescriptionValue, Interval, Item, Problem, Product, Quantity, Value } from './tree.ts';
 
 import { units } from './units.ts';
 
@@ -28,8 +28,6 @@ interface Label extends Columns {
   readonly term: Term | null;
   readonly written: string;
 }
-
-type Written = Exclude<Value, { kind: 'list' | 'flag' | 'description' | 'term' }>;
 
 const isWord = (atom: Atom | undefined): atom is Word => atom?.kind === 'word';
 
@@ -594,6 +592,28 @@ function splitDescription(row: Row, raw: RawLine, atoms: readonly Atom[]): { des
   return { described, rest };
 }
 
+/** A description in its slot; its long form is written when someone asks for it. */
+class ReadDescriptionValue implements DescriptionValue {
+  readonly kind = 'description';
+  readonly description: Description;
+  readonly start: number;
+  readonly end: number;
+  readonly #pieces: readonly Piece[];
+  #long: string | null = null;
+
+  constructor(description: Description, pieces: readonly Piece[], start: number, end: number) {
+    this.description = description;
+    this.#pieces = pieces;
+    this.start = start;
+    this.end = end;
+  }
+
+  get long(): string {
+    this.#long ??= writeDescription(this.description, this.#pieces);
+    return this.#long;
+  }
+}
+
 function interpretStrata(row: Row, raw: RawLine, atoms: Atom[]): Interpreted {
   const { described, rest } = splitDescription(row, raw, atoms);
   const interpreted = new LineReader(row, raw, rest).read();
@@ -602,12 +622,7 @@ function interpretStrata(row: Row, raw: RawLine, atoms: Atom[]): Interpreted {
   if (!first || !last) return interpreted;
   const description = readDescription(pieces);
   const at = between(first, last);
-  const value: Written | Value = {
-    kind: 'description',
-    description,
-    long: writeDescription(description, pieces),
-    ...at,
-  };
+  const value = new ReadDescriptionValue(description, pieces, at.start, at.end);
   const item: Item = { slot: 'description', label: null, value, ...at };
   return {
     depths: interpreted.depths,

@@ -214,7 +214,7 @@ const markAtom = (piece: Piece, parted: boolean): Atom | null => {
 };
 
 /** One atom for each term, link, symbol, name and unknown word, in the written order. */
-const singleAtoms = (pieces: readonly Piece[]): readonly Atom[] => {
+export const singleAtoms = (pieces: readonly Piece[]): readonly Atom[] => {
   const atoms: Atom[] = [];
   let parted = false;
   let at = 0;
@@ -303,9 +303,8 @@ const qualityAtom = (group: readonly Atom[]): Atom => {
   return group.length === 1 ? (group[0] as Atom) : merged(kind, group, textOf(group, blank));
 };
 
-/** Reads pieces into atoms: colours grouped to one, qualities with their words of degree. */
-export const atomsOf = (pieces: readonly Piece[]): readonly Atom[] => {
-  const single = singleAtoms(pieces);
+/** Puts single atoms together: colours grouped to one, qualities with their words of degree. */
+export const groupedAtoms = (single: readonly Atom[]): readonly Atom[] => {
   const atoms: Atom[] = [];
   let at = 0;
   for (let atom = single[at]; atom !== undefined; atom = single[at]) {

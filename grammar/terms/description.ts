@@ -1,5 +1,5 @@
 import type { Atom } from './atoms.ts';
-import { atomsOf } from './atoms.ts';
+import { groupedAtoms, singleAtoms } from './atoms.ts';
 import { matchAt } from './index.ts';
 import type { Piece } from './pieces.ts';
 import type { Segment } from './segments.ts';
@@ -99,22 +99,85 @@ const principalOf = (segments: readonly Segment[], atoms: readonly Atom[]): Term
   return alone.find(isSeen) ?? alone[0] ?? nounsOf(segments, 'bound')[0] ?? formationOf(atoms);
 };
 
-/** Reads the pieces of a strata description. Never fails: what it does not know is in `unknown`. */
-export const readDescription = (pieces: readonly Piece[]): Description => {
-  const atoms = atomsOf(pieces);
-  const segments = segmentsOf(atoms);
-  return {
-    principal: principalOf(segments, atoms),
-    materials: materialsOf(segments),
-    colours: textsOf(atoms, 'colour'),
-    qualities: qualitiesOf(atoms),
-    symbols: textsOf(atoms, 'symbol'),
-    names: textsOf(atoms, 'name'),
-    unknown: textsOf(atoms, 'unknown'),
-    atoms,
-    segments,
-  };
+/** The material that the rest speaks about, where no word for amount makes one material a part of another. */
+const plainPrincipal = (single: readonly Atom[]): Term | null => {
+  let first: Term | null = null;
+  for (const { kind, mentions } of single) {
+    const term = kind === 'material' ? mentions[0]?.term : undefined;
+    if (term !== undefined && isSeen(term)) return term;
+    if (term !== undefined) first ??= term;
+  }
+  return first ?? formationOf(single);
 };
+
+const hasAmount = (single: readonly Atom[]): boolean => {
+  for (const { kind } of single) if (kind === 'amount') return true;
+  return false;
+};
+
+interface Parts {
+  readonly atoms: readonly Atom[];
+  readonly segments: readonly Segment[];
+}
+
+/** A description whose words are read at once, and put together only when someone asks what they say together. */
+class ReadDescription implements Description {
+  readonly pieces: readonly Piece[];
+  readonly #single: readonly Atom[];
+  #parts: Parts | null = null;
+
+  constructor(pieces: readonly Piece[]) {
+    this.pieces = pieces;
+    this.#single = singleAtoms(pieces);
+  }
+
+  get #together(): Parts {
+    if (this.#parts === null) {
+      const atoms = groupedAtoms(this.#single);
+      this.#parts = { atoms, segments: segmentsOf(atoms) };
+    }
+    return this.#parts;
+  }
+
+  get atoms(): readonly Atom[] {
+    return this.#together.atoms;
+  }
+
+  get segments(): readonly Segment[] {
+    return this.#together.segments;
+  }
+
+  get principal(): Term | null {
+    return hasAmount(this.#single) ? principalOf(this.segments, this.atoms) : plainPrincipal(this.#single);
+  }
+
+  get materials(): readonly DescriptionMaterial[] {
+    return materialsOf(this.segments);
+  }
+
+  get colours(): readonly DescriptionText[] {
+    return textsOf(this.atoms, 'colour');
+  }
+
+  get qualities(): readonly DescriptionQuality[] {
+    return qualitiesOf(this.atoms);
+  }
+
+  get symbols(): readonly DescriptionText[] {
+    return textsOf(this.#single, 'symbol');
+  }
+
+  get names(): readonly DescriptionText[] {
+    return textsOf(this.#single, 'name');
+  }
+
+  get unknown(): readonly DescriptionText[] {
+    return textsOf(this.#single, 'unknown');
+  }
+}
+
+/** Reads the pieces of a strata description. Never fails: what it does not know is in `unknown`. */
+export const readDescription = (pieces: readonly Piece[]): Description => new ReadDescription(pieces);
 
 /** A term found among the words of a line. */
 export interface FoundTerm extends Placed {
