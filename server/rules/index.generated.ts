@@ -10,8 +10,12 @@ import { rule as badRatio } from './rules/bad-ratio.ts';
 import { rule as badTime } from './rules/bad-time.ts';
 import { rule as bagsVolumeDisagree } from './rules/bags-volume-disagree.ts';
 import { rule as bedrockWithoutKind } from './rules/bedrock-without-kind.ts';
+import { rule as bentoniteInRock } from './rules/bentonite-in-rock.ts';
+import { rule as bentoniteShareHigh } from './rules/bentonite-share-high.ts';
 import { rule as beyondTheBottom } from './rules/beyond-the-bottom.ts';
 import { rule as bitWiderThanString } from './rules/bit-wider-than-string.ts';
+import { rule as casingNarrowForRock } from './rules/casing-narrow-for-rock.ts';
+import { rule as casingTooShort } from './rules/casing-too-short.ts';
 import { rule as centralizerGap } from './rules/centralizer-gap.ts';
 import { rule as centralizerNoneNearShoe } from './rules/centralizer-none-near-shoe.ts';
 import { rule as centralizerOutside } from './rules/centralizer-outside.ts';
@@ -19,16 +23,21 @@ import { rule as contactReadUnderFoam } from './rules/contact-read-under-foam.ts
 import { rule as cuttingsAsSeal } from './rules/cuttings-as-seal.ts';
 import { rule as datesOutOfOrder } from './rules/dates-out-of-order.ts';
 import { rule as decimalComma } from './rules/decimal-comma.ts';
+import { rule as disinfectionOverStrength } from './rules/disinfection-over-strength.ts';
+import { rule as disinfectionTooShort } from './rules/disinfection-too-short.ts';
+import { rule as disinfectionUnderStrength } from './rules/disinfection-under-strength.ts';
 import { rule as drawdownFasterThanPumped } from './rules/drawdown-faster-than-pumped.ts';
 import { rule as drilledOnTooSoon } from './rules/drilled-on-too-soon.ts';
 import { rule as elapsedTimeForm } from './rules/elapsed-time-form.ts';
 import { rule as fillOverlap } from './rules/fill-overlap.ts';
 import { rule as flowingWithoutShutIn } from './rules/flowing-without-shut-in.ts';
 import { rule as gallonNotNamed } from './rules/gallon-not-named.ts';
+import { rule as gravityPlacementTooDeep } from './rules/gravity-placement-too-deep.ts';
 import { rule as groutFarOver } from './rules/grout-far-over.ts';
 import { rule as groutIntervalOpen } from './rules/grout-interval-open.ts';
 import { rule as groutSettled } from './rules/grout-settled.ts';
 import { rule as groutShort } from './rules/grout-short.ts';
+import { rule as historicalPack } from './rules/historical-pack.ts';
 import { rule as holeWiderBelow } from './rules/hole-wider-below.ts';
 import { rule as inchesAsDecimals } from './rules/inches-as-decimals.ts';
 import { rule as intakeAboveLevel } from './rules/intake-above-level.ts';
@@ -58,17 +67,25 @@ import { rule as packNotAboveScreen } from './rules/pack-not-above-screen.ts';
 import { rule as periodRunsBackwards } from './rules/period-runs-backwards.ts';
 import { rule as placeOffRange } from './rules/place-off-range.ts';
 import { rule as rateBreak } from './rules/rate-break.ts';
+import { rule as recordDue } from './rules/record-due.ts';
+import { rule as recordIncomplete } from './rules/record-incomplete.ts';
+import { rule as rockSeatShort } from './rules/rock-seat-short.ts';
 import { rule as screenAcrossSeal } from './rules/screen-across-seal.ts';
+import { rule as sealShorterThanPack } from './rules/seal-shorter-than-pack.ts';
 import { rule as secondKeyword } from './rules/second-keyword.ts';
 import { rule as secondValue } from './rules/second-value.ts';
 import { rule as shoeNotAtFoot } from './rules/shoe-not-at-foot.ts';
+import { rule as shoeRequiredByPack } from './rules/shoe-required-by-pack.ts';
 import { rule as slotWordMissing } from './rules/slot-word-missing.ts';
+import { rule as solidsTooLow } from './rules/solids-too-low.ts';
 import { rule as staticAgainstFirstReading } from './rules/static-against-first-reading.ts';
 import { rule as stickupLow } from './rules/stickup-low.ts';
 import { rule as strataShortOfBottom } from './rules/strata-short-of-bottom.ts';
 import { rule as strayMark } from './rules/stray-mark.ts';
 import { rule as stringWiderThanHole } from './rules/string-wider-than-hole.ts';
 import { rule as testLevelsWrongWay } from './rules/test-levels-wrong-way.ts';
+import { rule as testReadingsMissing } from './rules/test-readings-missing.ts';
+import { rule as testTooShort } from './rules/test-too-short.ts';
 import { rule as twoPoints } from './rules/two-points.ts';
 import { rule as unclosedQuote } from './rules/unclosed-quote.ts';
 import { rule as unexpectedDepth } from './rules/unexpected-depth.ts';
@@ -82,8 +99,10 @@ import { rule as unknownUseOrStatus } from './rules/unknown-use-or-status.ts';
 import { rule as unreadable } from './rules/unreadable.ts';
 import { rule as unresolvedQuestion } from './rules/unresolved-question.ts';
 import { rule as upholeVelocityLow } from './rules/uphole-velocity-low.ts';
+import { rule as wallTooThin } from './rules/wall-too-thin.ts';
 import { rule as waterBehindCasing } from './rules/water-behind-casing.ts';
 import { rule as waterBeyondBottom } from './rules/water-beyond-bottom.ts';
+import { rule as wellTooShallow } from './rules/well-too-shallow.ts';
 import { rule as wrongKind } from './rules/wrong-kind.ts';
 
 /** Every rule, by id. */
@@ -98,8 +117,12 @@ export const rules: readonly Rule[] = [
   badTime,
   bagsVolumeDisagree,
   bedrockWithoutKind,
+  bentoniteInRock,
+  bentoniteShareHigh,
   beyondTheBottom,
   bitWiderThanString,
+  casingNarrowForRock,
+  casingTooShort,
   centralizerGap,
   centralizerNoneNearShoe,
   centralizerOutside,
@@ -107,16 +130,21 @@ export const rules: readonly Rule[] = [
   cuttingsAsSeal,
   datesOutOfOrder,
   decimalComma,
+  disinfectionOverStrength,
+  disinfectionTooShort,
+  disinfectionUnderStrength,
   drawdownFasterThanPumped,
   drilledOnTooSoon,
   elapsedTimeForm,
   fillOverlap,
   flowingWithoutShutIn,
   gallonNotNamed,
+  gravityPlacementTooDeep,
   groutFarOver,
   groutIntervalOpen,
   groutSettled,
   groutShort,
+  historicalPack,
   holeWiderBelow,
   inchesAsDecimals,
   intakeAboveLevel,
@@ -146,17 +174,25 @@ export const rules: readonly Rule[] = [
   periodRunsBackwards,
   placeOffRange,
   rateBreak,
+  recordDue,
+  recordIncomplete,
+  rockSeatShort,
   screenAcrossSeal,
+  sealShorterThanPack,
   secondKeyword,
   secondValue,
   shoeNotAtFoot,
+  shoeRequiredByPack,
   slotWordMissing,
+  solidsTooLow,
   staticAgainstFirstReading,
   stickupLow,
   strataShortOfBottom,
   strayMark,
   stringWiderThanHole,
   testLevelsWrongWay,
+  testReadingsMissing,
+  testTooShort,
   twoPoints,
   unclosedQuote,
   unexpectedDepth,
@@ -170,7 +206,9 @@ export const rules: readonly Rule[] = [
   unreadable,
   unresolvedQuestion,
   upholeVelocityLow,
+  wallTooThin,
   waterBehindCasing,
   waterBeyondBottom,
+  wellTooShallow,
   wrongKind,
 ];

@@ -1,0 +1,9 @@
+import type { Clause } from '../packs/clause.ts';
+import type { LimitInForce } from '../packs/limits.ts';
+
+/** What a pack says, as a message names it: `60 days (montana-36-21)`, and whether that figure is only remembered. */
+export const saidBy = ({ text, known }: Clause, pack: string): string =>
+  `${text} (${pack}${known === 'remembered' ? ', from memory' : ''})`;
+
+/** A limit as a message names it: `6 m (ontario-903)`. */
+export const askedText = (limit: LimitInForce): string => saidBy(limit, limit.pack);

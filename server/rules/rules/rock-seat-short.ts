@@ -1,0 +1,52 @@
+import { limitGiven } from '../../packs/index.ts';
+import { askedText } from '../asked.ts';
+import { bottomOf, topOf } from '../columns.ts';
+import { factsOfString, firstRock, rockOf, wellCasing } from '../facts.ts';
+import { depthText, lengthText } from '../messages.ts';
+import type { Report, Rule } from '../rule.ts';
+
+/** Casing that does not go as far into rock as the pack asks. */
+export const rule: Rule = {
+  id: 'rock-seat-short',
+  severity: 'warning',
+  title: 'Casing not set as deep into rock as the pack asks',
+  why: 'The top of rock is often broken. A seat in sound rock below it keeps shallow water from coming in under the casing.',
+  mend: 'Correct the foot of the casing or the top of rock, or ask the authority before the casing is set.',
+  source: 'the pack’s limit',
+  flagged: [
+    {
+      text: 'rules oregon-690-210\nunits ft in\nstrata\n  0 - 20 clay\n  - 200 basalt\ncasing +1.5 - [[22]] steel 6.625 x 0.25',
+    },
+    {
+      text: 'rules montana-36-21\nunits ft in\nhole\n  0 - 200 6\nstrata\n  0 - 30 clay\n  - 200 shale\ncasing +1.5 - [[28]] steel 6.625 x 0.25',
+    },
+  ],
+  silent: [
+    {
+      text: 'rules oregon-690-210\nunits ft in\nstrata\n  0 - 20 clay\n  - 200 basalt\ncasing +1.5 - 25 steel 6.625 x 0.25',
+    },
+    {
+      text: 'rules oregon-690-210\nunits ft in\nhole\n  0 - 62 10\nstrata\n  0 - 60 gravel\n  - 62 basalt\ncasing +1.5 - 60 steel 6.625 x 0.25\n  screen 50 - 60 steel 6.625, slot 20',
+    },
+    { text: 'strata\n  0 - 6.1 clay\n  - 61 limestone\ncasing +0.45 - 6.2 steel 168.3 x 6.4' },
+  ],
+  check: ({ log, limits }): Report[] => {
+    const casing = wellCasing(log);
+    const rock = firstRock(log);
+    const [foot, top] = [casing && bottomOf(casing), rock && topOf(rock)];
+    const least = casing && limitGiven(limits, 'rock-seat-least', factsOfString(casing, log));
+    if (!casing || !rock || !least || foot === null || top === null || rockOf(casing, log) === null) return [];
+    const into = foot - top;
+    if (into >= least.value - 1e-3) return [];
+    const seat =
+      into < 0 ? `ends ${lengthText(into, log.units)} above rock` : `goes ${lengthText(into, log.units)} into rock`;
+    return [
+      {
+        span: casing.interval.bottom?.span ?? casing.span,
+        message: `the casing ${seat}, which begins at ${depthText(top, log.units)}; it must go at least ${askedText(least)}, below what is broken; correct a depth, or ask the authority`,
+        related: [{ span: rock.interval.span, message: 'rock begins here' }],
+        limit: least.key,
+      },
+    ];
+  },
+};

@@ -1,0 +1,45 @@
+import type { WellLog } from '../../model/log.ts';
+import { limitGiven } from '../../packs/index.ts';
+import type { LimitInForce } from '../../packs/limits.ts';
+import { askedText } from '../asked.ts';
+import { bottomOf } from '../columns.ts';
+import { factsOfWell } from '../facts.ts';
+import { depthText } from '../messages.ts';
+import type { Report, Rule } from '../rule.ts';
+
+const isOver = (limit: LimitInForce | null, depth: number): limit is LimitInForce =>
+  limit !== null && depth < limit.value - 1e-3;
+
+const reportOf = (log: WellLog, depth: number, least: LimitInForce, instead: string): Report => ({
+  span: log.hole.find((each) => bottomOf(each) === depth)?.interval.bottom?.span ?? { line: 0, start: 0, end: 0 },
+  message: `the well is ${depthText(depth, log.units)} deep; ${instead} ${askedText(least)}; correct the depth, or ask the authority`,
+  limit: least.key,
+});
+
+/** A well that is shallower than the pack allows. */
+export const rule: Rule = {
+  id: 'well-too-shallow',
+  severity: 'warning',
+  title: 'A well shallower than the pack asks',
+  why: 'A shallow well takes in water that the ground has hardly cleaned.',
+  mend: 'Correct the depth, or ask the authority: some codes allow less where no deeper water is found, and never less than a floor.',
+  source: 'the pack’s limit; Ontario Reg. 903',
+  flagged: [
+    { text: 'rules ontario-903\nhole\n  0 - [[4.5]] 1200 bucket auger' },
+    { text: 'rules ontario-903\nhole\n  0 - [[2.4]] 1200 bucket auger' },
+  ],
+  silent: [
+    { text: 'rules ontario-903\nhole\n  0 - 6 1200 bucket auger' },
+    { text: 'rules ontario-903\nhole\n  0 - 4.5 1200\nabandonment 2026-06-01\n  0 - 4.5 bentonite chips' },
+    { text: 'hole\n  0 - 2.4 1200 bucket auger' },
+  ],
+  check: ({ log, limits }) => {
+    const depth = log.totalDepth;
+    if (depth === null || log.abandonments.length > 0) return [];
+    const facts = factsOfWell(log);
+    const never = limitGiven(limits, 'well-depth-never-under', facts);
+    const least = limitGiven(limits, 'well-depth-least', facts);
+    if (isOver(never, depth)) return [{ ...reportOf(log, depth, never, 'a well is'), severity: 'error' as const }];
+    return isOver(least, depth) ? [reportOf(log, depth, least, 'it should be at least')] : [];
+  },
+};
