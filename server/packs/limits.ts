@@ -1,8 +1,11 @@
 import * as z from 'zod';
 import { Clause, clause } from './clause.ts';
 import { Due } from './due.ts';
+import { type LimitName, limitNames } from './limit-names.ts';
 import { Requirement } from './requirements.ts';
 import { When } from './when.ts';
+
+export { type LimitName, limitNames };
 
 /** Ways to count how much wider a hole is than the casing in it; those counted in one way can be ranked. */
 export const countings = ['over nominal', 'over outside', 'over coupling', 'thickness'] as const;
@@ -24,54 +27,6 @@ const limit = {
 export const Limit = z.strictObject(limit);
 export type Limit = z.infer<typeof Limit>;
 
-export const limitNames = [
-  'grout-allowance',
-  'grout-surplus',
-  'bags-volume-tolerance',
-  'water-cement-most',
-  'bentonite-water-each',
-  'bentonite-share-most',
-  'solids-least',
-  'oversize-least',
-  'set-time-cement',
-  'stickup-least',
-  'casing-depth-least',
-  'casing-size-least',
-  'wall-least',
-  'rock-seat-least',
-  'seal-depth-least',
-  'shoe-beyond',
-  'gravity-depth-most',
-  'bentonite-in-rock-most',
-  'native-seal-most',
-  'well-depth-least',
-  'well-depth-never-under',
-  'chlorine-least',
-  'chlorine-most',
-  'chlorine-contact-least',
-  'test-time-least',
-  'centralizer-gap-most',
-  'centralizer-shoe-most',
-  'centralizer-string-least',
-  'uphole-velocity-least',
-  'uphole-velocity-most',
-  'air-rating-loss',
-  'joints-difference-most',
-  'shoe-foot-difference-most',
-  'foot-difference-most',
-  'rate-break-ratio-least',
-  'rate-break-rods-least',
-  'test-wrong-way-level-least',
-  'test-wrong-way-share-least',
-  'static-first-reading-most',
-  'drawdown-volume-ratio-most',
-  'grout-settled-most',
-  'pack-above-screen-least',
-  'pack-above-screen-most',
-  'entrance-velocity-most',
-] as const;
-export type LimitName = (typeof limitNames)[number];
-
 /** A limit that counts only where the log says so; there it takes the place of the pack's limit of that name. */
 export const Case = z.strictObject({ limit: z.enum(limitNames), when: When, ...limit });
 export type Case = z.infer<typeof Case>;
@@ -81,7 +36,8 @@ export const TestReadings = z.strictObject({ minutes: z.array(z.number()), recov
 export type TestReadings = z.infer<typeof TestReadings>;
 
 export const Pack = z.strictObject({
-  id: z.string(),
+  /** What a `rules` line calls it. */
+  id: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9.-]*$/, 'expected letters, digits, full stops and hyphens'),
   title: z.string(),
   /** The first words: a help for checking, not the law. */
   notice: z.string(),

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { Pack } from '../../packs/limits.ts';
+import { packSchema } from '../../packs/schema.ts';
 import { Record } from '../../record/record.ts';
 import { nearNames } from '../../rules/near-names.ts';
 import { didYouMean } from '../arguments.ts';
@@ -8,10 +8,12 @@ import { type Exit, exit } from '../exit.ts';
 import { Unusable } from '../unusable.ts';
 import type { World } from '../world.ts';
 
-const schemas = {
-  record: { title: 'Drillhand record', schema: Record },
-  pack: { title: 'Drillhand rule pack', schema: Pack },
-} as const;
+function recordSchema() {
+  const { $schema, ...rest } = z.toJSONSchema(Record);
+  return { $schema, title: 'Drillhand record', ...rest };
+}
+
+const schemas = { record: recordSchema, pack: packSchema } as const;
 
 const names = Object.keys(schemas);
 
@@ -27,11 +29,7 @@ function nameFrom([name, more]: readonly string[]): keyof typeof schemas {
 }
 
 /** A JSON Schema (draft 2020-12) as text. */
-function schemaText(name: keyof typeof schemas): string {
-  const { title, schema } = schemas[name];
-  const { $schema, ...rest } = z.toJSONSchema(schema);
-  return `${JSON.stringify({ $schema, title, ...rest }, null, 2)}\n`;
-}
+const schemaText = (name: keyof typeof schemas): string => `${JSON.stringify(schemas[name](), null, 2)}\n`;
 
 async function run(given: Arguments, world: World): Promise<Exit> {
   world.print(schemaText(nameFrom(given.positionals)));
