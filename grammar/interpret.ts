@@ -2,10 +2,10 @@ import { type Atom, problem, type Word } from './atoms.ts';
 import { descriptionProblems } from './describe.ts';
 import { fits, isLengthLike, isMilitaryTime } from './fits.ts';
 import { nearWords } from './near.ts';
-import type { RawLine } from './raw-line.ts';
+import { type RawLine, readRawLine } from './raw-line.ts';
 import type { Columns } from './span.ts';
-import type { Row, Slot } from './table.ts';
-import { type Description, readDescription, writeDescription } from './terms/description.ts';
+import { type Row, rowById, type Slot } from './table.ts';
+import { type Description, type Pieces, readDescription, writeDescription } from './terms/description.ts';
 import { matchAt, nearest, normalise } from './terms/index.ts';
 import type { Piece } from './terms/pieces.ts';
 import type { ListId, Term } from './terms/term.ts';
@@ -592,37 +592,55 @@ function splitDescription(row: Row, raw: RawLine, atoms: readonly Atom[]): { des
   return { described, rest };
 }
 
+/** The pieces of a strata line's description, read from its text. */
+class WrittenPieces implements Pieces {
+  readonly #text: string;
+  readonly #from: number;
+
+  constructor(text: string, from: number) {
+    this.#text = text;
+    this.#from = from;
+  }
+
+  get pieces(): readonly Piece[] {
+    const raw = readRawLine(this.#text);
+    const { described } = splitDescription(rowById('strata.line'), raw, splitGlued(raw.atoms.slice(this.#from)));
+    return piecesOf(raw, described);
+  }
+}
+
 /** A description in its slot; its long form is written when someone asks for it. */
 class ReadDescriptionValue implements DescriptionValue {
   readonly kind = 'description';
   readonly description: Description;
   readonly start: number;
   readonly end: number;
-  readonly #pieces: readonly Piece[];
+  readonly #written: Pieces;
   #long: string | null = null;
 
-  constructor(description: Description, pieces: readonly Piece[], start: number, end: number) {
+  constructor(description: Description, written: Pieces, start: number, end: number) {
     this.description = description;
-    this.#pieces = pieces;
+    this.#written = written;
     this.start = start;
     this.end = end;
   }
 
   get long(): string {
-    this.#long ??= writeDescription(this.description, this.#pieces);
+    this.#long ??= writeDescription(this.description, this.#written.pieces);
     return this.#long;
   }
 }
 
-function interpretStrata(row: Row, raw: RawLine, atoms: Atom[]): Interpreted {
+function interpretStrata(row: Row, raw: RawLine, atoms: Atom[], from: number): Interpreted {
   const { described, rest } = splitDescription(row, raw, atoms);
   const interpreted = new LineReader(row, raw, rest).read();
   const pieces = piecesOf(raw, described);
   const [first, last] = [pieces.find((p) => p.kind !== 'comma'), pieces.findLast((p) => p.kind !== 'comma')];
   if (!first || !last) return interpreted;
-  const description = readDescription(pieces);
+  const written = new WrittenPieces(raw.text, from);
+  const description = readDescription(pieces, written);
   const at = between(first, last);
-  const value = new ReadDescriptionValue(description, pieces, at.start, at.end);
+  const value = new ReadDescriptionValue(description, written, at.start, at.end);
   const item: Item = { slot: 'description', label: null, value, ...at };
   return {
     depths: interpreted.depths,
@@ -656,5 +674,5 @@ function splitGlued(atoms: readonly Atom[]): Atom[] {
 /** Reads the atoms of a line, from `from` on, by a row of the table. */
 export function interpret(row: Row, raw: RawLine, from: number): Interpreted {
   const atoms = splitGlued(raw.atoms.slice(from));
-  return row.id === 'strata.line' ? interpretStrata(row, raw, atoms) : new LineReader(row, raw, atoms).read();
+  return row.id === 'strata.line' ? interpretStrata(row, raw, atoms, from) : new LineReader(row, raw, atoms).read();
 }

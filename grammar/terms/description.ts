@@ -50,10 +50,16 @@ export interface Description {
 
 const placed = ({ text, start, end }: Atom): DescriptionText => ({ text, start, end });
 
+const noTexts: readonly DescriptionText[] = [];
+
 const textsOf = (atoms: readonly Atom[], kind: Atom['kind']): readonly DescriptionText[] => {
-  const texts: DescriptionText[] = [];
-  for (const atom of atoms) if (atom.kind === kind) texts.push(placed(atom));
-  return texts;
+  let texts: DescriptionText[] | null = null;
+  for (const atom of atoms) {
+    if (atom.kind !== kind) continue;
+    texts ??= [];
+    texts.push(placed(atom));
+  }
+  return texts ?? noTexts;
 };
 
 const notQualities = new Set<ListId>(['material', 'colour', 'shade', 'formation']);
@@ -99,10 +105,14 @@ const principalOf = (segments: readonly Segment[], atoms: readonly Atom[]): Term
   return alone.find(isSeen) ?? alone[0] ?? nounsOf(segments, 'bound')[0] ?? formationOf(atoms);
 };
 
-/** The material that the rest speaks about, where no word for amount makes one material a part of another. */
-const plainPrincipal = (single: readonly Atom[]): Term | null => {
+/**
+ * The material that the rest speaks about, where the single atoms tell it: the first that was seen, if no word for amount
+ * stands before it. Undefined where they do not.
+ */
+const plainPrincipal = (single: readonly Atom[]): Term | null | undefined => {
   let first: Term | null = null;
   for (const { kind, mentions } of single) {
+    if (kind === 'amount') return undefined;
     const term = kind === 'material' ? mentions[0]?.term : undefined;
     if (term !== undefined && isSeen(term)) return term;
     if (term !== undefined) first ??= term;
@@ -110,32 +120,47 @@ const plainPrincipal = (single: readonly Atom[]): Term | null => {
   return first ?? formationOf(single);
 };
 
-const hasAmount = (single: readonly Atom[]): boolean => {
-  for (const { kind } of single) if (kind === 'amount') return true;
-  return false;
-};
+/** Where the pieces of a description can be had from again. */
+export interface Pieces {
+  readonly pieces: readonly Piece[];
+}
 
 interface Parts {
+  readonly single: readonly Atom[];
   readonly atoms: readonly Atom[];
   readonly segments: readonly Segment[];
 }
 
-/** A description whose words are read at once, and put together only when someone asks what they say together. */
+const putTogether = (single: readonly Atom[]): Parts => {
+  const atoms = groupedAtoms(single);
+  return { single, atoms, segments: segmentsOf(atoms) };
+};
+
+/**
+ * A description of which is kept what every check asks for: its principal material and its unknown words. The rest is
+ * read again from its pieces when someone asks, so that a long log stays small.
+ */
 class ReadDescription implements Description {
-  readonly pieces: readonly Piece[];
-  readonly #single: readonly Atom[];
+  readonly unknown: readonly DescriptionText[];
+  readonly principal: Term | null;
+  readonly #written: Pieces;
   #parts: Parts | null = null;
 
-  constructor(pieces: readonly Piece[]) {
-    this.pieces = pieces;
-    this.#single = singleAtoms(pieces);
+  constructor(pieces: readonly Piece[], written: Pieces) {
+    const single = singleAtoms(pieces);
+    const principal = plainPrincipal(single);
+    this.#written = written;
+    this.unknown = textsOf(single, 'unknown');
+    this.principal = principal === undefined ? this.#togetherPrincipal(single) : principal;
+  }
+
+  #togetherPrincipal(single: readonly Atom[]): Term | null {
+    const { segments, atoms } = putTogether(single);
+    return principalOf(segments, atoms);
   }
 
   get #together(): Parts {
-    if (this.#parts === null) {
-      const atoms = groupedAtoms(this.#single);
-      this.#parts = { atoms, segments: segmentsOf(atoms) };
-    }
+    this.#parts ??= putTogether(singleAtoms(this.#written.pieces));
     return this.#parts;
   }
 
@@ -145,10 +170,6 @@ class ReadDescription implements Description {
 
   get segments(): readonly Segment[] {
     return this.#together.segments;
-  }
-
-  get principal(): Term | null {
-    return hasAmount(this.#single) ? principalOf(this.segments, this.atoms) : plainPrincipal(this.#single);
   }
 
   get materials(): readonly DescriptionMaterial[] {
@@ -164,20 +185,20 @@ class ReadDescription implements Description {
   }
 
   get symbols(): readonly DescriptionText[] {
-    return textsOf(this.#single, 'symbol');
+    return textsOf(this.#together.single, 'symbol');
   }
 
   get names(): readonly DescriptionText[] {
-    return textsOf(this.#single, 'name');
-  }
-
-  get unknown(): readonly DescriptionText[] {
-    return textsOf(this.#single, 'unknown');
+    return textsOf(this.#together.single, 'name');
   }
 }
 
-/** Reads the pieces of a strata description. Never fails: what it does not know is in `unknown`. */
-export const readDescription = (pieces: readonly Piece[]): Description => new ReadDescription(pieces);
+/**
+ * Reads the pieces of a strata description. Never fails: what it does not know is in `unknown`. `written` gives the same
+ * pieces again.
+ */
+export const readDescription = (pieces: readonly Piece[], written: Pieces = { pieces }): Description =>
+  new ReadDescription(pieces, written);
 
 /** A term found among the words of a line. */
 export interface FoundTerm extends Placed {

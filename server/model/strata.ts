@@ -2,10 +2,10 @@ import type { Description, DescriptionMaterial, DescriptionQuality } from '../..
 import type { Term } from '../../grammar/terms/term.ts';
 import type { Value } from '../../grammar/tree.ts';
 import { intervalFromGround } from './interval.ts';
-import type { Ground, MaterialPart, Stratum, TextField, Word } from './log.ts';
+import type { Depth, Ground, Interval, MaterialPart, Measure, Span, Stratum, TextField, Word } from './log.ts';
 import { depthsIn, measureIn } from './measure.ts';
 import { rememberedBelow } from './remembered.ts';
-import { entryOf, itemIn, type Source, spanOf, writtenAt } from './source.ts';
+import { type Entry, entryOf, itemIn, type Source, spanOf, writtenAt } from './source.ts';
 
 interface OfTerm {
   readonly ground: Ground | null;
@@ -53,8 +53,7 @@ const unknownOf = (source: Source, word: Description['unknown'][number]): TextFi
   span: spanOf(source, word),
 });
 
-const nothing: Omit<Description, 'atoms' | 'segments'> = {
-  principal: null,
+const nothing: Omit<Description, 'principal' | 'atoms' | 'segments'> = {
   materials: [],
   colours: [],
   qualities: [],
@@ -68,30 +67,71 @@ const longOf = (value: Value | null): string => {
   return value?.kind === 'unknown' ? '?' : '';
 };
 
-/** A line of the ground; a lone `?` is the description `?`. */
-function readStratum(source: Source): Stratum {
-  const { line, span, remark } = entryOf(source);
+/** What the description of a line says. */
+type Said = Pick<Stratum, 'description' | 'materials' | 'colours' | 'qualities' | 'symbols' | 'names' | 'unknownWords'>;
+
+function saidOf(source: Source): Said {
   const value = itemIn(source, 'description')?.value ?? null;
   const said = value?.kind === 'description' ? value.description : nothing;
   return {
-    line,
-    span,
-    remark,
-    interval: intervalFromGround(source),
     description: longOf(value),
-    descriptionSpan: value ? spanOf(source, value) : null,
-    principal: said.principal && partOf(said.principal, null),
-    ground: said.principal && ofTerm(said.principal).ground,
     materials: said.materials.map(partOfMaterial),
     colours: said.colours.map(textOf),
     qualities: said.qualities.map((quality) => qualityOf(source, quality)),
     symbols: said.symbols.map(textOf),
     names: said.names.map(textOf),
     unknownWords: said.unknown.map((word) => unknownOf(source, word)),
-    grain: measureIn(source, 'grain'),
-    at: depthsIn(source, 'at'),
   };
 }
+
+/**
+ * A line of the ground. What its description says is read when someone asks; each such property is the object's own, so
+ * that copies and JSON have it.
+ */
+class ReadStratum {
+  readonly #source: Source;
+  #said: Said | null = null;
+  readonly line: number;
+  readonly span: Span;
+  readonly remark: TextField | null;
+  readonly interval: Interval;
+  readonly descriptionSpan: Span | null;
+  readonly principal: MaterialPart | null;
+  readonly ground: Ground | null;
+  readonly grain: Measure | null;
+  readonly at: Depth[];
+
+  constructor(source: Source, { line, span, remark }: Entry, value: Value | null) {
+    const principal = value?.kind === 'description' ? value.description.principal : null;
+    this.#source = source;
+    this.line = line;
+    this.span = span;
+    this.remark = remark;
+    this.interval = intervalFromGround(source);
+    this.descriptionSpan = value ? spanOf(source, value) : null;
+    this.principal = principal && partOf(principal, null);
+    this.ground = principal && ofTerm(principal).ground;
+    this.grain = measureIn(source, 'grain');
+    this.at = depthsIn(source, 'at');
+    for (const [name, accessor] of ReadStratum.#saidLater) Object.defineProperty(this, name, accessor);
+  }
+
+  static #later(name: keyof Said): readonly [string, PropertyDescriptor] {
+    const get = function (this: ReadStratum): Said[keyof Said] {
+      this.#said ??= saidOf(this.#source);
+      return this.#said[name];
+    };
+    return [name, { get, enumerable: true, configurable: true }];
+  }
+
+  static readonly #saidLater = (
+    ['description', 'materials', 'colours', 'qualities', 'symbols', 'names', 'unknownWords'] as const
+  ).map(ReadStratum.#later);
+}
+
+/** A line of the ground; a lone `?` is the description `?`. */
+const readStratum = (source: Source): Stratum =>
+  new ReadStratum(source, entryOf(source), itemIn(source, 'description')?.value ?? null) as ReadStratum & Said;
 
 /** A line of `strata`. */
 export const stratumFact = rememberedBelow(readStratum);

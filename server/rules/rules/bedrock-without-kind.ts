@@ -15,7 +15,7 @@ export const rule: Rule = {
   silent: [{ text: 'strata\n  0 - 6 clay\n  - 61 limestone, grey' }],
   check: ({ log }) =>
     log.strata
-      .filter(({ principal, names }) => principal !== null && kindless.has(principal.id) && names.length === 0)
+      .filter((each) => each.principal !== null && kindless.has(each.principal.id) && each.names.length === 0)
       .map((each) => ({
         span: each.descriptionSpan ?? each.span,
         message: `${intervalText(each.interval, log.units)} is ${each.principal?.name ?? 'rock'}, and the log does not say of what kind; name the rock, or ask the crew`,
