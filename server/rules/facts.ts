@@ -18,11 +18,25 @@ export function rockKindOf({ ground, principal }: Stratum): RockKind | null {
   return kindsOfClass[ground.class] ?? 'other';
 }
 
+/** What is made of a log once and kept, for many rules ask the same of it. */
+function perLog<T>(make: (log: WellLog) => T): (log: WellLog) => T {
+  const made = new WeakMap<WellLog, { readonly value: T }>();
+  return (log) => {
+    const known = made.get(log) ?? { value: make(log) };
+    made.set(log, known);
+    return known.value;
+  };
+}
+
 /** The layer at whose top rock begins; null where none is logged. */
-export const firstRock = ({ strata }: WellLog): Stratum | null =>
-  strata
-    .filter((each) => each.ground?.rock && topOf(each) !== null)
-    .reduce<Stratum | null>((first, each) => (first && (topOf(first) ?? 0) <= (topOf(each) ?? 0) ? first : each), null);
+export const firstRock = perLog(({ strata }): Stratum | null => {
+  let first: Stratum | null = null;
+  for (const each of strata) {
+    const top = each.ground?.rock ? topOf(each) : null;
+    if (top !== null && (first === null || top < (topOf(first) ?? 0))) first = each;
+  }
+  return first;
+});
 
 /** Depths at which water comes into a string through its wall. */
 const openings = ({ screens, perforated }: PipeString): readonly (number | null)[] =>
@@ -69,7 +83,7 @@ const known = <T>(values: readonly (T | null | undefined)[]): T[] =>
   values.filter((each): each is T => each !== null && each !== undefined);
 
 /** What a log says of the well as a whole. */
-export function factsOfWell(log: WellLog): Facts {
+export const factsOfWell = perLog((log): Facts => {
   const rock = firstRock(log);
   return {
     rock: rock && rockKindOf(rock),
@@ -86,7 +100,7 @@ export function factsOfWell(log: WellLog): Facts {
     foot: log.totalDepth,
     diameter: null,
   };
-}
+});
 
 /** What a log says of a string. */
 export function factsOfString(string: PipeString, log: WellLog): Facts {
