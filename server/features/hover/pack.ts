@@ -1,6 +1,7 @@
 import type { Clause } from '../../packs/clause.ts';
 import { packById } from '../../packs/index.ts';
-import type { Limit, Pack } from '../../packs/limits.ts';
+import type { Pack } from '../../packs/limits.ts';
+import { whenText } from '../../packs/words.ts';
 import { escapeMarkdown, paragraphs } from '../markdown.ts';
 import type { HoverSource } from './source.ts';
 
@@ -10,15 +11,24 @@ export function limitSource({ source, section, date, known }: Clause): string {
   return escapeMarkdown(parts.filter((part) => part !== null).join(', '));
 }
 
-const limitLine = ([name, limit]: [string, Limit]): string =>
-  `- ${escapeMarkdown(name)}: ${escapeMarkdown(limit.text)} (${limitSource(limit)})`;
+const said = (name: string, clause: Clause): string =>
+  `- ${escapeMarkdown(name)}: ${escapeMarkdown(clause.text)} (${limitSource(clause)})`;
 
-/** A rule pack: its notice and its limits, each with its source. */
+const linesOf = (pack: Pack): readonly string[] => [
+  ...Object.entries(pack.limits).map(([name, limit]) => said(name, limit)),
+  ...pack.cases.map((each) => said(`${each.limit}, ${whenText(each.when)}`, each)),
+  ...pack.due.map((each) => said(`${each.what} due`, each)),
+  ...pack.record.map((each) => said('the record holds', each)),
+  ...(pack.testReadings === null ? [] : [said('test', pack.testReadings)]),
+  ...pack.reminders.map((each) => said('look that', each)),
+];
+
+/** A rule pack: its notice and what it asks, each with its source. */
 export const describePack = (pack: Pack): string =>
   paragraphs([
     `**${escapeMarkdown(pack.id)}**: ${escapeMarkdown(pack.title)}`,
     escapeMarkdown(pack.notice),
-    Object.entries(pack.limits).map(limitLine).join('\n'),
+    linesOf(pack).join('\n'),
   ]);
 
 /** The pack under the cursor on a `rules` line. */

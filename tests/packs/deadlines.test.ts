@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import { deadlinePacks, deadlines } from '../../server/packs/deadlines.ts';
+import { dayAfter, daysBetween } from '../../server/packs/due.ts';
+import { packById } from '../../server/packs/index.ts';
+import { findingsIn } from '../rules/checked.ts';
+
+const dueIn = (text: string) => findingsIn(text).filter(({ rule }) => rule === 'record-due');
+
+describe('deadlines of states', () => {
+  // US EPA's compilation of state codes: NM 20 days; AL, LA, MA, NV, ND, VA, WV 30; MI, MT, OK, TN 60; AR 90.
+  test.each([
+    [20, ['nm']],
+    [30, ['al', 'la', 'ma', 'nd', 'nv', 'va', 'wv']],
+    [60, ['mi', 'mt', 'ok', 'tn']],
+    [90, ['ar']],
+  ])('%i days', (days, codes) => {
+    expect(deadlines.filter((each) => each.days === days).map(({ code }) => code)).toEqual(codes);
+  });
+
+  test('agree with the packs of states that have one', () => {
+    const days = (code: string) => deadlines.find((each) => each.code === code)?.days;
+    expect(packById('michigan-r325')?.due[0]?.days).toBe(days('mi'));
+    expect(packById('montana-36-21')?.due[0]?.days).toBe(days('mt'));
+  });
+
+  test.each(deadlinePacks.map(({ id, due }) => [id, due[0]?.days ?? 0] as const))(
+    '%s is told, and kept',
+    (id, days) => {
+      const last = dayAfter('2026-01-01', days);
+      const text = (reported: string) => `rules ${id}\nfinished 2026-01-01\n${reported}`;
+      const [open] = dueIn(text(''));
+      expect(open).toMatchObject({ severity: 'information', limit: `${id}/due/0`, span: { line: 1 } });
+      expect(open?.message).toContain(`is due ${last}, ${daysBetween(last ?? '', '2026-12-31')} days ago`);
+      expect(dueIn(text(`reported ${last}`))).toEqual([]);
+      expect(dueIn(text(`reported ${dayAfter('2026-01-01', days + 1)}`))[0]?.severity).toBe('warning');
+    },
+  );
+});
+
+describe('dates', () => {
+  // The Gregorian calendar: 2028 is a leap year, 2100 is none.
+  test.each([
+    ['2028-02-28', 1, '2028-02-29'],
+    ['2100-02-28', 1, '2100-03-01'],
+    ['2026-12-20', 30, '2027-01-19'],
+  ])('%s and %i days', (date, days, after) => {
+    expect(dayAfter(date, days)).toBe(after);
+    expect(daysBetween(date, after)).toBe(days);
+  });
+
+  test('a date that no calendar has gives none', () => {
+    expect(dayAfter('2026-13-01', 1)).toBeNull();
+  });
+});
