@@ -565,13 +565,17 @@ function piecesOf(raw: RawLine, atoms: readonly Atom[]): Piece[] {
 /** The number of atoms of a label that stands before a value; 0 where none does. */
 function labelLength(row: Row, raw: RawLine, atoms: readonly Atom[], from: number): number {
   const textOf = (atom: Atom | undefined): string => (atom ? normalise(raw.plain.slice(atom.start, atom.end)) : '');
-  const entries = labelsOf(row).get(textOf(atoms[from])) ?? [];
+  const first = atoms[from];
+  const entries = labelsOf(row).get(isWord(first) ? normalise(first.text) : textOf(first));
+  if (!entries) return 0;
   const found = entries.find(
     ({ words }) =>
       words.every((word, k) => word === textOf(atoms[from + k])) && atoms[from + words.length]?.kind === 'quantity',
   );
   return found?.words.length ?? 0;
 }
+
+const isComma = (atom: Atom): boolean => atom.kind === 'mark' && atom.mark === 'comma';
 
 /** Takes the description out of a strata line's atoms; what is left are its values and their labels. */
 function splitDescription(row: Row, raw: RawLine, atoms: readonly Atom[]): { described: Atom[]; rest: Atom[] } {
@@ -580,7 +584,7 @@ function splitDescription(row: Row, raw: RawLine, atoms: readonly Atom[]): { des
   for (let k = 0; k < atoms.length; k++) {
     const atom = atoms[k];
     if (!atom) continue;
-    const words = labelLength(row, raw, atoms, k);
+    const words = isComma(atom) ? 0 : labelLength(row, raw, atoms, k);
     const valueOrBad = atom.kind !== 'word' && atom.kind !== 'mark' && atom.kind !== 'symbol';
     if (words > 0) {
       rest.push(...atoms.slice(k, k + words));

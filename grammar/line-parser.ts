@@ -18,6 +18,7 @@ import {
   HashFigure,
   InchMark,
   Loose,
+  PlainFigure,
   Plus,
   PointsFigure,
   Quoted,
@@ -62,7 +63,12 @@ function quantity(marks: Marks, figure: IToken, unit: IToken | null): Quantity {
   const value = unknown || td ? null : figureOf(figure);
   return {
     kind: 'quantity',
-    ...marks,
+    start: marks.start,
+    end: marks.end,
+    approximate: marks.approximate,
+    doubtful: marks.doubtful,
+    bound: marks.bound,
+    plus: marks.plus,
     minus: false,
     number: value?.number ?? null,
     high: null,
@@ -500,6 +506,13 @@ class LineParser extends EmbeddedActionsParser {
         at += 1;
         continue;
       }
+      const plain = this.leads ? plainInterval(input, at) : null;
+      if (plain !== null) {
+        atoms.push(plain);
+        this.leads = false;
+        at += plain.from === null ? 2 : 3;
+        continue;
+      }
       const end = stretchEnd(input, at);
       const read = this.readStretch(input.slice(at, end));
       if (read === null) return [unreadable(input)];
@@ -514,6 +527,29 @@ class LineParser extends EmbeddedActionsParser {
     const atoms = this.line() as Atom[] | undefined;
     return atoms && this.errors.length === 0 ? atoms : null;
   }
+}
+
+const plainQuantity = (figure: IToken): Quantity =>
+  quantity(
+    { start: figure.startOffset, end: endOf(figure), approximate: false, doubtful: false, bound: null, plus: false },
+    figure,
+    null,
+  );
+
+/** `0.3 - 3.8` or `- 3.8` in plain figures before a word, as most depths are; anything else is for the rules. */
+function plainInterval(input: readonly IToken[], at: number): Interval | null {
+  const open = input[at]?.tokenType === Dash;
+  const [dash, figure, behind] = open
+    ? [input[at], input[at + 1], input[at + 2]]
+    : [input[at + 1], input[at + 2], input[at + 3]];
+  if (dash?.tokenType !== Dash || figure?.tokenType !== PlainFigure) return null;
+  if (behind !== undefined && !standsAlone(behind)) return null;
+  const first = input[at];
+  if (first === undefined || (!open && first.tokenType !== PlainFigure)) return null;
+  const from = open ? null : plainQuantity(first);
+  const to = plainQuantity(figure);
+  const dashAt = { start: dash.startOffset, end: endOf(dash) };
+  return { kind: 'interval', from, to, dash: dashAt, start: first.startOffset, end: to.end };
 }
 
 /** Behind the first word or comma from here on. */

@@ -125,14 +125,6 @@ interface Index {
   readonly longest: ReadonlyMap<string, number>;
 }
 
-/** Lower case, without full stops and apostrophes, hyphens as blanks. */
-export const normalise = (form: string): string =>
-  form
-    .toLowerCase()
-    .replace(/[.'’]/g, '')
-    .replace(/[-\u2010\u2011]/g, ' ')
-    .trim();
-
 const isPlain = (form: string): boolean => {
   for (let at = 0; at < form.length; at += 1) {
     const code = form.charCodeAt(at);
@@ -141,7 +133,15 @@ const isPlain = (form: string): boolean => {
   return true;
 };
 
-const keyOf = (form: string): string => (isPlain(form) ? form : normalise(form));
+/** Lower case, without full stops and apostrophes, hyphens as blanks. */
+export const normalise = (form: string): string =>
+  isPlain(form)
+    ? form
+    : form
+        .toLowerCase()
+        .replace(/[.'’]/g, '')
+        .replace(/[-\u2010\u2011]/g, ' ')
+        .trim();
 
 const sensesOf = (list: ListId, term: Term): readonly (readonly [string, Sense])[] => {
   const noun: Sense = { list, term, adjective: false };
@@ -199,7 +199,7 @@ const index = (): Index => {
 };
 
 /** Every meaning of a form, in the order of the lists. */
-export const lookup = (form: string): readonly Sense[] => index().senses.get(keyOf(form)) ?? [];
+export const lookup = (form: string): readonly Sense[] => index().senses.get(normalise(form)) ?? [];
 
 const senseIn = (senses: readonly Sense[], lists: readonly ListId[]): Sense | null => {
   const only = senses[0];
@@ -219,7 +219,7 @@ const joined = (
 ): string => {
   let form = '';
   for (let step = at; step < at + length; step += 1) {
-    const word = keyOf(words[step] ?? '');
+    const word = normalise(words[step] ?? '');
     form += `${step === at ? '' : ' '}${long === null ? word : (long.get(word) ?? word)}`;
   }
   return form;
@@ -240,7 +240,7 @@ export const matchAt = (
   const first = words[at];
   if (first === undefined) return null;
   const { senses, longWords } = index();
-  const firstKey = keyOf(first);
+  const firstKey = normalise(first);
   for (let length = Math.min(longestFrom(firstKey), words.length - at); length > 0; length -= 1) {
     const asWritten = senses.get(length === 1 ? firstKey : joined(words, at, length, null));
     const found = asWritten ?? (length === 1 ? undefined : senses.get(joined(words, at, length, longWords)));
@@ -250,33 +250,40 @@ export const matchAt = (
   return null;
 };
 
-const isSwapAt = (a: string, b: string, row: number, column: number): boolean =>
-  row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
+const widest = 128;
+let beforeLast = new Uint16Array(widest);
+let last = new Uint16Array(widest);
+let current = new Uint16Array(widest);
 
-const costAt = (a: string, b: string, rows: readonly (readonly number[])[], row: number, column: number): number => {
-  const [beforeLast, last, current] = rows;
-  const step = a[row - 1] === b[column - 1] ? 0 : 1;
-  const plain = Math.min((last?.[column] ?? 0) + 1, (current?.[column - 1] ?? 0) + 1, (last?.[column - 1] ?? 0) + step);
-  return isSwapAt(a, b, row, column) ? Math.min(plain, (beforeLast?.[column - 2] ?? 0) + 1) : plain;
+const costAt = (a: string, b: string, row: number, column: number): number => {
+  const letter = a.charCodeAt(row - 1);
+  const step = letter === b.charCodeAt(column - 1) ? 0 : 1;
+  const [insert, remove, replace] = [last[column] ?? 0, current[column - 1] ?? 0, last[column - 1] ?? 0];
+  const plain = Math.min(insert + 1, remove + 1, replace + step);
+  const isSwap =
+    row > 1 && column > 1 && letter === b.charCodeAt(column - 2) && a.charCodeAt(row - 2) === b.charCodeAt(column - 1);
+  return isSwap ? Math.min(plain, (beforeLast[column - 2] ?? 0) + 1) : plain;
+};
+
+/** Fills the next row and gives its least cost. */
+const nextRow = (a: string, b: string, row: number): number => {
+  [beforeLast, last, current] = [last, current, beforeLast];
+  current[0] = row;
+  let least = row;
+  for (let column = 1; column <= b.length; column += 1) {
+    const cost = costAt(a, b, row, column);
+    current[column] = cost;
+    if (cost < least) least = cost;
+  }
+  return least;
 };
 
 /** Damerau and Levenshtein's distance with neighbours swapped counted as one, or more than `limit` where it is more than that. */
 const distance = (a: string, b: string, limit: number): number => {
-  let beforeLast: readonly number[] = [];
-  let last: readonly number[] = Array.from({ length: b.length + 1 }, (_, column) => column);
-  for (let row = 1; row <= a.length; row += 1) {
-    const current = [row];
-    let least = row;
-    for (let column = 1; column <= b.length; column += 1) {
-      const cost = costAt(a, b, [beforeLast, last, current], row, column);
-      current.push(cost);
-      if (cost < least) least = cost;
-    }
-    if (least > limit) return limit + 1;
-    beforeLast = last;
-    last = current;
-  }
-  return last[b.length] ?? limit + 1;
+  if (b.length >= widest) return limit + 1;
+  for (let column = 0; column <= b.length; column += 1) current[column] = column;
+  for (let row = 1; row <= a.length; row += 1) if (nextRow(a, b, row) > limit) return limit + 1;
+  return current[b.length] ?? limit + 1;
 };
 
 /** The letters of a form as bits; one slip changes two of them at most. */
@@ -292,8 +299,24 @@ const bitsOf = (letters: number): number => {
   return bits;
 };
 
-const isFar = (key: string, letters: number, form: string, limit: number): boolean =>
-  form.length < 3 || Math.abs(key.length - form.length) > limit || bitsOf(letters ^ lettersOf(form)) > 2 * limit;
+/** A form that others may be near to, with its letters. */
+interface NearForm {
+  readonly form: string;
+  readonly letters: number;
+  readonly senses: readonly Sense[];
+}
+
+let nearForms: readonly NearForm[] | null = null;
+
+const formsToTry = (): readonly NearForm[] => {
+  nearForms ??= [...index().senses]
+    .filter(([form]) => form.length >= 3)
+    .map(([form, senses]) => ({ form, letters: lettersOf(form), senses }));
+  return nearForms;
+};
+
+const isFar = (length: number, letters: number, known: NearForm, limit: number): boolean =>
+  Math.abs(length - known.form.length) > limit || bitsOf(letters ^ known.letters) > 2 * limit;
 
 /** Up to `count` terms of `lists` whose forms are spelled nearly like `form`, nearest first. */
 export const nearest = (form: string, lists: readonly ListId[], count: number): readonly Sense[] => {
@@ -301,10 +324,11 @@ export const nearest = (form: string, lists: readonly ListId[], count: number): 
   const limit = key.length <= 3 ? 1 : key.length <= 6 ? 2 : 3;
   const letters = lettersOf(key);
   const best = new Map<string, { sense: Sense; far: number }>();
-  for (const [known, senses] of index().senses) {
-    const sense = isFar(key, letters, known, limit) ? null : senseIn(senses, lists);
-    const far = sense === null ? limit + 1 : distance(key, known, limit);
-    if (sense === null || far > limit) continue;
+  for (const known of formsToTry()) {
+    if (isFar(key.length, letters, known, limit)) continue;
+    const far = distance(key, known.form, limit);
+    const sense = far > limit ? null : senseIn(known.senses, lists);
+    if (sense === null) continue;
     const name = `${sense.list} ${longForm(sense)}`;
     if (far < (best.get(name)?.far ?? limit + 1)) best.set(name, { sense, far });
   }
