@@ -22,6 +22,8 @@ export const paints: Readonly<{ [P in Paint]: string }> = {
   'ground-crystalline': '#c4687c',
   'ground-volcanic': '#6b8e4e',
   'ground-rock': '#80868c',
+  coal: '#2e2e2e',
+  'coal-mark': '#ffffff',
   'fill-cement': '#7f858b',
   'fill-bentonite': '#9b7440',
   'fill-granular': '#d9a514',

@@ -17,6 +17,8 @@ export type Paint =
   | 'ground-crystalline'
   | 'ground-volcanic'
   | 'ground-rock'
+  | 'coal'
+  | 'coal-mark'
   | 'fill-cement'
   | 'fill-bentonite'
   | 'fill-granular';

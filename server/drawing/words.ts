@@ -61,22 +61,24 @@ function depthNumber(depth: Depth, unit: string): string {
   return value === null ? '?' : numberText(inUnit(Math.abs(value), unit), 2);
 }
 
-/** The number of a depth with its sign and doubt, without its unit where that is the file's own. */
-export function depthText(depth: Depth | null, fileUnit: string): string {
+/** A depth in words; `ownUnit` is what stands after a number in the file's own unit. */
+function depthWords(depth: Depth | null, fileUnit: string, ownUnit: string): string {
   if (depth === null) return '?';
   const digits = depthNumber(depth, fileUnit);
   if (digits === '?') return '?';
   const above = depth.datum === 'bgs' && depth.value !== null && depth.value < 0 ? '+' : '';
-  const unit = depth.td || depth.unit === fileUnit || depth.unit === '' ? '' : ` ${unitName(depth.unit)}`;
+  const isOwn = depth.td || depth.unit === fileUnit || depth.unit === '';
+  const unit = isOwn ? ownUnit : ` ${unitName(depth.unit)}`;
   const datum = depth.datum === 'toc' ? ' toc' : '';
   return `${aboutMark(depth)}${above}${digits}${doubtMark(depth)}${unit}${datum}`;
 }
 
-/** A depth with the file's unit after it. */
-export function depthWithUnit(depth: Depth | null, fileUnit: string): string {
-  const text = depthText(depth, fileUnit);
-  return /[a-z]/.test(text) || text === '?' ? text : `${text} ${unitName(fileUnit)}`;
-}
+/** The number of a depth with its sign, doubt and datum, without its unit where that is the file's own. */
+export const depthText = (depth: Depth | null, fileUnit: string): string => depthWords(depth, fileUnit, '');
+
+/** A depth with its unit. */
+export const depthWithUnit = (depth: Depth | null, fileUnit: string): string =>
+  depthWords(depth, fileUnit, ` ${unitName(fileUnit)}`);
 
 export const intervalText = (interval: Interval | null, fileUnit: string): string =>
   interval === null ? '' : `${depthText(interval.top, fileUnit)} – ${depthText(interval.bottom, fileUnit)}`;

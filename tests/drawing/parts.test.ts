@@ -8,7 +8,7 @@ import { spread, type Wish } from '../../server/drawing/spread.ts';
 import { textWidth, types, wrapped } from '../../server/drawing/text.ts';
 import { drawnFills, fillLook } from '../../server/drawing/tiles/fill-tiles.ts';
 import { drawnNumbers, groundTile } from '../../server/drawing/tiles/ground-tiles.ts';
-import { measureText, numberText } from '../../server/drawing/words.ts';
+import { depthText, depthWithUnit, measureText, numberText } from '../../server/drawing/words.ts';
 import { recordOf } from '../record/record-of.ts';
 import { boxOf } from './boxes.ts';
 
@@ -233,6 +233,15 @@ describe('axes', () => {
 });
 
 describe('values in words', () => {
+  test('a depth has its unit and its datum', () => {
+    const { log } = recordOf(
+      'casing +0.4 - 7 steel 168.3 x 6.4\nwater\n  level 3.21 toc\n  level 12 ft\n  level +0.5\n',
+    );
+    const levels = log.water.levels.map(({ level }) => depthWithUnit(level, 'm'));
+    expect(levels).toEqual(['3.21 m toc', '12 ft', '+0.5 m']);
+    expect(log.water.levels.map(({ level }) => depthText(level, 'm'))).toEqual(['3.21 toc', '12 ft', '+0.5']);
+  });
+
   test('keep the digits they were written with', () => {
     expect(numberText(5.2, 2)).toBe('5.20');
     expect(numberText(6.25, 0)).toBe('6.25');

@@ -13,7 +13,8 @@ describe.each([...handLogs, ...sampleLogs])('the files of %s', (_, text) => {
   const record = recordOf(text);
 
   test('JSON fits its own schema and is read back as the same record', () => {
-    expect(recordJson(RecordSchema.parse(JSON.parse(recordJson(record))))).toBe(recordJson(record));
+    const written: unknown = JSON.parse(recordJson(record));
+    expect(RecordSchema.parse(written)).toEqual(written);
   });
 
   test('are the same each time', () => {

@@ -138,10 +138,10 @@ export const solid = (width: number, height: number): Shape[] => [
       [width, height],
       [0, height],
     ],
-    filled('ink', 0.85),
+    filled('coal'),
   ),
 ];
 
 /** Light level strokes on a dark fill. */
 export const lightDashes = (marks: readonly (readonly [number, number, number])[]): Shape[] =>
-  dashes(marks, stroked('paper', 0.3));
+  dashes(marks, stroked('coal-mark', 0.3));

@@ -168,10 +168,13 @@ export const fittingParts = (frame: WellFrame, drawn: DrawnString): Part[] => [
 
 const capHeight = 1.2;
 
+/* A flush-mounted well ends a little below ground, under its cover: common practice, no source. */
+const flushDepth = 1;
+
 /** The string that a cap sits on: the narrowest of those that come to the surface and stay. */
 export function cappedString(frame: WellFrame): DrawnString | null {
   const staying = frame.well.strings.filter(
-    ({ string, top }) => !string.temporary && string.kind !== 'screen' && top <= 0,
+    ({ string, top }) => !string.temporary && string.kind !== 'screen' && top <= flushDepth,
   );
   return staying.reduce<DrawnString | null>(
     (best, each) => (best === null || each.outer < best.outer ? each : best),
