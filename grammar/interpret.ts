@@ -620,7 +620,6 @@ class ReadDescriptionValue implements DescriptionValue {
   readonly start: number;
   readonly end: number;
   readonly #written: Pieces;
-  #long: string | null = null;
 
   constructor(description: Description, written: Pieces, start: number, end: number) {
     this.description = description;
@@ -630,14 +629,14 @@ class ReadDescriptionValue implements DescriptionValue {
   }
 
   get long(): string {
-    this.#long ??= writeDescription(this.description, this.#written.pieces);
-    return this.#long;
+    return writeDescription(this.description, this.#written.pieces);
   }
 }
 
 function interpretStrata(row: Row, raw: RawLine, atoms: Atom[], from: number): Interpreted {
   const { described, rest } = splitDescription(row, raw, atoms);
   const interpreted = new LineReader(row, raw, rest).read();
+  const { problems } = interpreted;
   const pieces = piecesOf(raw, described);
   const [first, last] = [pieces.find((p) => p.kind !== 'comma'), pieces.findLast((p) => p.kind !== 'comma')];
   if (!first || !last) return interpreted;
@@ -645,11 +644,12 @@ function interpretStrata(row: Row, raw: RawLine, atoms: Atom[], from: number): I
   const description = readDescription(pieces, written);
   const at = between(first, last);
   const value = new ReadDescriptionValue(description, written, at.start, at.end);
-  const item: Item = { slot: 'description', label: null, value, ...at };
+  const item: Item = { slot: 'description', label: null, value, start: at.start, end: at.end };
+  const others = interpreted.items.filter((each) => each.slot !== 'description');
   return {
     depths: interpreted.depths,
-    items: [item, ...interpreted.items.filter((each) => each.slot !== 'description')],
-    problems: [...interpreted.problems, ...descriptionProblems(description)],
+    items: [item, ...others],
+    problems: description.unknown.length === 0 ? problems : [...problems, ...descriptionProblems(description)],
   };
 }
 

@@ -126,37 +126,39 @@ export interface Pieces {
 }
 
 interface Parts {
-  readonly single: readonly Atom[];
   readonly atoms: readonly Atom[];
   readonly segments: readonly Segment[];
 }
 
 const putTogether = (single: readonly Atom[]): Parts => {
   const atoms = groupedAtoms(single);
-  return { single, atoms, segments: segmentsOf(atoms) };
+  return { atoms, segments: segmentsOf(atoms) };
+};
+
+const togetherPrincipal = (single: readonly Atom[]): Term | null => {
+  const { atoms, segments } = putTogether(single);
+  return principalOf(segments, atoms);
 };
 
 /**
- * A description of which is kept what every check asks for: its principal material and its unknown words. The rest is
- * read again from its pieces when someone asks, so that a long log stays small.
+ * A description of which is kept what is cheap to keep: its principal material, its unknown words, names and symbols. The
+ * rest is read again from its pieces when someone asks, so that a long log stays small.
  */
 class ReadDescription implements Description {
-  readonly unknown: readonly DescriptionText[];
   readonly principal: Term | null;
+  readonly symbols: readonly DescriptionText[];
+  readonly names: readonly DescriptionText[];
+  readonly unknown: readonly DescriptionText[];
   readonly #written: Pieces;
   #parts: Parts | null = null;
 
-  constructor(pieces: readonly Piece[], written: Pieces) {
-    const single = singleAtoms(pieces);
+  constructor(single: readonly Atom[], written: Pieces) {
     const principal = plainPrincipal(single);
-    this.#written = written;
+    this.principal = principal === undefined ? togetherPrincipal(single) : principal;
+    this.symbols = textsOf(single, 'symbol');
+    this.names = textsOf(single, 'name');
     this.unknown = textsOf(single, 'unknown');
-    this.principal = principal === undefined ? this.#togetherPrincipal(single) : principal;
-  }
-
-  #togetherPrincipal(single: readonly Atom[]): Term | null {
-    const { segments, atoms } = putTogether(single);
-    return principalOf(segments, atoms);
+    this.#written = written;
   }
 
   get #together(): Parts {
@@ -183,14 +185,6 @@ class ReadDescription implements Description {
   get qualities(): readonly DescriptionQuality[] {
     return qualitiesOf(this.atoms);
   }
-
-  get symbols(): readonly DescriptionText[] {
-    return textsOf(this.#together.single, 'symbol');
-  }
-
-  get names(): readonly DescriptionText[] {
-    return textsOf(this.#together.single, 'name');
-  }
 }
 
 /**
@@ -198,7 +192,7 @@ class ReadDescription implements Description {
  * pieces again.
  */
 export const readDescription = (pieces: readonly Piece[], written: Pieces = { pieces }): Description =>
-  new ReadDescription(pieces, written);
+  new ReadDescription(singleAtoms(pieces), written);
 
 /** A term found among the words of a line. */
 export interface FoundTerm extends Placed {

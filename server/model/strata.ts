@@ -53,7 +53,8 @@ const unknownOf = (source: Source, word: Description['unknown'][number]): TextFi
   span: spanOf(source, word),
 });
 
-const nothing: Omit<Description, 'principal' | 'atoms' | 'segments'> = {
+const nothing: Omit<Description, 'atoms' | 'segments'> = {
+  principal: null,
   materials: [],
   colours: [],
   qualities: [],
@@ -68,7 +69,7 @@ const longOf = (value: Value | null): string => {
 };
 
 /** What the description of a line says. */
-type Said = Pick<Stratum, 'description' | 'materials' | 'colours' | 'qualities' | 'symbols' | 'names' | 'unknownWords'>;
+type Said = Pick<Stratum, 'description' | 'materials' | 'colours' | 'qualities'>;
 
 function saidOf(source: Source): Said {
   const value = itemIn(source, 'description')?.value ?? null;
@@ -78,9 +79,6 @@ function saidOf(source: Source): Said {
     materials: said.materials.map(partOfMaterial),
     colours: said.colours.map(textOf),
     qualities: said.qualities.map((quality) => qualityOf(source, quality)),
-    symbols: said.symbols.map(textOf),
-    names: said.names.map(textOf),
-    unknownWords: said.unknown.map((word) => unknownOf(source, word)),
   };
 }
 
@@ -98,11 +96,15 @@ class ReadStratum {
   readonly descriptionSpan: Span | null;
   readonly principal: MaterialPart | null;
   readonly ground: Ground | null;
+  readonly symbols: string[];
+  readonly names: string[];
+  readonly unknownWords: TextField[];
   readonly grain: Measure | null;
   readonly at: Depth[];
 
   constructor(source: Source, { line, span, remark }: Entry, value: Value | null) {
-    const principal = value?.kind === 'description' ? value.description.principal : null;
+    const said = value?.kind === 'description' ? value.description : nothing;
+    const { principal } = said;
     this.#source = source;
     this.line = line;
     this.span = span;
@@ -111,6 +113,9 @@ class ReadStratum {
     this.descriptionSpan = value ? spanOf(source, value) : null;
     this.principal = principal && partOf(principal, null);
     this.ground = principal && ofTerm(principal).ground;
+    this.symbols = said.symbols.map(textOf);
+    this.names = said.names.map(textOf);
+    this.unknownWords = said.unknown.map((word) => unknownOf(source, word));
     this.grain = measureIn(source, 'grain');
     this.at = depthsIn(source, 'at');
     for (const [name, accessor] of ReadStratum.#saidLater) Object.defineProperty(this, name, accessor);
@@ -124,9 +129,7 @@ class ReadStratum {
     return [name, { get, enumerable: true, configurable: true }];
   }
 
-  static readonly #saidLater = (
-    ['description', 'materials', 'colours', 'qualities', 'symbols', 'names', 'unknownWords'] as const
-  ).map(ReadStratum.#later);
+  static readonly #saidLater = (['description', 'materials', 'colours', 'qualities'] as const).map(ReadStratum.#later);
 }
 
 /** A line of the ground; a lone `?` is the description `?`. */
