@@ -1,12 +1,5 @@
-import { setFlagsFromString } from 'node:v8';
-import { runInNewContext } from 'node:vm';
-
-setFlagsFromString('--expose-gc');
-const collect: () => void = runInNewContext('gc');
-
-/** Milliseconds that something takes, with the rubbish of what went before cleared away. */
+/** Milliseconds that something takes. */
 export async function timed<T>(run: () => Promise<T> | T): Promise<{ ms: number; value: T }> {
-  collect();
   const begun = performance.now();
   const value = await run();
   return { ms: performance.now() - begun, value };
