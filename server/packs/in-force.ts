@@ -59,6 +59,7 @@ export const limitGiven = (limits: Limits, name: LimitName, facts: Facts): Limit
 
 /** What a finding rests on, with the pack that says it. */
 export interface ClauseInForce {
+  readonly key: string;
   readonly pack: Pack;
   readonly clause: Clause;
 }
@@ -81,6 +82,6 @@ export function clauseAt(limits: Limits, key: string): ClauseInForce | null {
   const place = name === undefined ? key : (limits[name]?.key ?? '');
   for (const pack of [...(limits.packs ?? []), general])
     for (const [path, clause] of clausesOf(pack))
-      if (clause !== null && place === `${pack.id}/${path}`) return { pack, clause };
+      if (clause !== null && place === `${pack.id}/${path}`) return { key: place, pack, clause };
   return null;
 }
