@@ -1,6 +1,7 @@
 import { problem, type Word } from './atoms.ts';
 import { isLengthLike } from './fits.ts';
 import { type Interpreted, interpret } from './interpret.ts';
+import { ReadLine } from './line-notes.ts';
 import { nearWords } from './near.ts';
 import { readPlace } from './place.ts';
 import { type RawLine, readRawLine } from './raw-line.ts';
@@ -110,9 +111,7 @@ const keywordOf = (row: Row, word: Word, raw: RawLine, near: boolean): Keyword =
 });
 
 const isTelescoped = (body: Interpreted): boolean =>
-  body.items.some(
-    ({ value }) => value.kind === 'term' && value.term.id === 'telescoped',
-  );
+  body.items.some(({ value }) => value.kind === 'term' && value.term.id === 'telescoped');
 
 /** The section that is open after a keyword's line. */
 function contextAfter(row: Row, body: Interpreted, context: Context): Context {
@@ -193,11 +192,16 @@ const readBody = (raw: RawLine, context: Context): Reading => {
   return raw.atoms.length > 0 ? readDepthLine(raw, context) : spoiled(context, []);
 };
 
+const noProblems: readonly Problem[] = [];
+
+const joined = (...lists: readonly (readonly Problem[])[]): readonly Problem[] =>
+  lists.every((each) => each.length === 0) ? noProblems : lists.flat();
+
 /** Reads a line below `context`; the context below it comes with it. Never throws for any text. */
 export function readLine(text: string, context: Context): { line: Line; next: Context } {
   const raw = readRawLine(text);
   const { row, keyword, body, problems, next } = readBody(raw, context);
-  const line: Line = {
+  const line = new ReadLine({
     text,
     row,
     section: next.section,
@@ -207,7 +211,7 @@ export function readLine(text: string, context: Context): { line: Line; next: Co
     remark: raw.remark,
     comment: raw.comment,
     allow: raw.allow,
-    problems: [...raw.problems, ...problems, ...body.problems],
-  };
+    problems: joined(raw.problems, problems, body.problems),
+  });
   return { line, next };
 }

@@ -1,3 +1,4 @@
+import { LineNotes } from '../../grammar/line-notes.ts';
 import type { Line, Quantity, Value } from '../../grammar/tree.ts';
 import type { Depth, Interval } from './log.ts';
 import { type Question, questionsOf } from './questions.ts';
@@ -47,7 +48,7 @@ const stands = <T>(fact: Fact<T>, number: number, setting: Setting): boolean =>
  * changed lines are read. A line that has moved, or whose bare numbers have come to mean something else, is read again.
  */
 export function remembered<T>(read: (source: Source) => T): Reading<T> {
-  const facts = new WeakMap<Line, Fact<T>>();
+  const facts = new LineNotes<Fact<T>>();
   return (line, number, setting, above) => {
     const known = facts.get(line);
     if (known && stands(known, number, setting)) return known;
@@ -70,7 +71,7 @@ function goingOn<T extends WithInterval>(fact: Fact<T>, top: Depth): Fact<T> {
 
 /** As `remembered`, for lines that may begin with the dash. */
 export function rememberedBelow<T extends WithInterval>(read: (source: Source) => T): Reading<T> {
-  const facts = new WeakMap<Line, Fact<T>>();
+  const facts = new LineNotes<Fact<T>>();
   return (line, number, setting, above) => {
     const known = facts.get(line);
     const still = known && stands(known, number, setting);
