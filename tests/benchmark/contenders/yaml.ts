@@ -12,11 +12,15 @@ service.configure({
   schemas: [{ uri: 'file:///record.schema.json', fileMatch: ['*.yaml'], schema: recordSchema }],
 });
 
+/** The service keeps what it read of a document by its name: every opening has a name of its own. */
+let opened = 0;
+
 export const yaml: Contender = {
   name: 'yaml-language-server',
   notation: 'yaml',
   open: async (text) => {
-    let document = TextDocument.create('file:///a.yaml', 'yaml', 1, text);
+    opened += 1;
+    let document = TextDocument.create(`file:///${opened}.yaml`, 'yaml', 1, text);
     const findings = (await service.doValidation(document, false)).length;
     const edit = async (...change: Parameters<typeof letterChange>): Promise<number> => {
       document = TextDocument.update(document, [letterChange(...change)], document.version + 1);
