@@ -125,10 +125,14 @@ interface Index {
   readonly longest: ReadonlyMap<string, number>;
 }
 
+const blank = 32;
+
+/** True for small letters with blanks between them. */
 const isPlain = (form: string): boolean => {
-  for (let at = 0; at < form.length; at += 1) {
+  const last = form.length - 1;
+  for (let at = 0; at <= last; at += 1) {
     const code = form.charCodeAt(at);
-    if (code < 97 || code > 122) return false;
+    if ((code < 97 || code > 122) && (code !== blank || at === 0 || at === last)) return false;
   }
   return true;
 };
@@ -157,12 +161,14 @@ const sensesOf = (list: ListId, term: Term): readonly (readonly [string, Sense])
 export const longForm = (sense: Sense): string =>
   sense.adjective ? (sense.term.ground?.adjective ?? sense.term.name) : sense.term.name;
 
+const inDescriptions = new Set(descriptionLists);
+
 const longWordsOf = (entries: readonly (readonly [string, Sense])[]): Map<string, string> => {
   const words = new Map<string, string>();
   for (const [form, sense] of entries) {
+    if (form.includes(' ') || words.has(form) || !inDescriptions.has(sense.list)) continue;
     const long = normalise(longForm(sense));
-    const oneWord = !form.includes(' ') && !long.includes(' ');
-    if (oneWord && descriptionLists.includes(sense.list) && !words.has(form)) words.set(form, long);
+    if (!long.includes(' ')) words.set(form, long);
   }
   return words;
 };
@@ -173,18 +179,23 @@ const spelledOut = (form: string, longWords: ReadonlyMap<string, string>): strin
     .map((word) => longWords.get(word) ?? word)
     .join(' ');
 
+const firstAndCount = (form: string): readonly [string, number] => {
+  const words = form.split(' ');
+  return [words[0] ?? '', words.length];
+};
+
 const buildIndex = (): Index => {
   const senses = new Map<string, Sense[]>();
   const longest = new Map<string, number>();
   const entries = termLists.flatMap((list) => list.terms.flatMap((term) => sensesOf(list.id, term)));
   const longWords = longWordsOf(entries);
   const add = (form: string, sense: Sense): void => {
-    const known = senses.get(form) ?? [];
-    if (known.some((other) => other.list === sense.list)) return;
-    senses.set(form, [...known, sense]);
-    const words = form.split(' ');
-    const first = words[0] ?? '';
-    longest.set(first, Math.max(longest.get(first) ?? 1, words.length));
+    const known = senses.get(form);
+    if (known?.some((other) => other.list === sense.list)) return;
+    if (known) known.push(sense);
+    else senses.set(form, [sense]);
+    const [first, words] = form.includes(' ') ? firstAndCount(form) : [form, 1];
+    longest.set(first, Math.max(longest.get(first) ?? 1, words));
   };
   for (const [form, sense] of entries) add(form, sense);
   for (const [form, sense] of entries) if (form.includes(' ')) add(spelledOut(form, longWords), sense);
@@ -293,10 +304,11 @@ const lettersOf = (form: string): number => {
   return letters;
 };
 
+/** How many bits are set, counted side by side. */
 const bitsOf = (letters: number): number => {
-  let bits = 0;
-  for (let left = letters; left !== 0; left &= left - 1) bits += 1;
-  return bits;
+  const pairs = letters - ((letters >>> 1) & 0x55555555);
+  const fours = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
+  return Math.imul((fours + (fours >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 };
 
 /** A form that others may be near to, with its letters. */
@@ -306,32 +318,47 @@ interface NearForm {
   readonly senses: readonly Sense[];
 }
 
-let nearForms: readonly NearForm[] | null = null;
+/** The forms of at least three letters, by how many they have. */
+let nearForms: Map<number, NearForm[]> | null = null;
 
-const formsToTry = (): readonly NearForm[] => {
-  nearForms ??= [...index().senses]
-    .filter(([form]) => form.length >= 3)
-    .map(([form, senses]) => ({ form, letters: lettersOf(form), senses }));
-  return nearForms;
+const formsByLength = (): Map<number, NearForm[]> => {
+  const byLength = new Map<number, NearForm[]>();
+  for (const [form, senses] of index().senses) {
+    const { length } = form;
+    if (length < 3) continue;
+    const near = { form, letters: lettersOf(form), senses };
+    const known = byLength.get(length);
+    if (known) known.push(near);
+    else byLength.set(length, [near]);
+  }
+  return byLength;
 };
 
-const isFar = (length: number, letters: number, known: NearForm, limit: number): boolean =>
-  Math.abs(length - known.form.length) > limit || bitsOf(letters ^ known.letters) > 2 * limit;
+const none: readonly NearForm[] = [];
+
+const formsOfLength = (length: number): readonly NearForm[] => {
+  nearForms ??= formsByLength();
+  return nearForms.get(length) ?? none;
+};
+
+const nearnessLimit = (length: number): number => (length <= 3 ? 1 : length <= 6 ? 2 : 3);
 
 /** Up to `count` terms of `lists` whose forms are spelled nearly like `form`, nearest first. */
 export const nearest = (form: string, lists: readonly ListId[], count: number): readonly Sense[] => {
   const key = normalise(form);
-  const limit = key.length <= 3 ? 1 : key.length <= 6 ? 2 : 3;
+  const limit = nearnessLimit(key.length);
   const letters = lettersOf(key);
   const best = new Map<string, { sense: Sense; far: number }>();
-  for (const known of formsToTry()) {
-    if (isFar(key.length, letters, known, limit)) continue;
+  const tryForm = (known: NearForm): void => {
+    if (bitsOf(letters ^ known.letters) > 2 * limit) return;
     const far = distance(key, known.form, limit);
     const sense = far > limit ? null : senseIn(known.senses, lists);
-    if (sense === null) continue;
+    if (sense === null) return;
     const name = `${sense.list} ${longForm(sense)}`;
     if (far < (best.get(name)?.far ?? limit + 1)) best.set(name, { sense, far });
-  }
+  };
+  for (let length = key.length - limit; length <= key.length + limit; length += 1)
+    for (const known of formsOfLength(length)) tryForm(known);
   return [...best.values()]
     .sort((a, b) => a.far - b.far || longForm(a.sense).localeCompare(longForm(b.sense), 'en'))
     .slice(0, count)
