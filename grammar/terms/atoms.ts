@@ -42,7 +42,7 @@ export interface Atom {
   readonly hyphened: boolean;
 }
 
-const links = new Map([
+export const links = new Map([
   ['and', 'and'],
   ['plus', 'and'],
   ['to', 'to'],
@@ -98,7 +98,7 @@ const isCapitalised = (text: string): boolean => /^[\p{Lu}][\p{L}'’.]*\p{Ll}/u
 
 const classSymbol = /^(?:G[WPMC]|S[WPMC]|[MCO][LH]|PT)(?:-(?:G[MC]|S[MC]|ML))?$/;
 
-const kindOfSense = ({ list, adjective }: Sense): AtomKind => {
+export const kindOfSense = ({ list, adjective }: Sense): AtomKind => {
   if (list === 'material') return adjective ? 'adjective' : 'material';
   if (list === 'colour' || list === 'shade') return 'colour';
   if (list === 'amount' || list === 'degree' || list === 'layer') return list;
@@ -116,7 +116,7 @@ const kindOfStranger = (word: string, next: string | undefined): AtomKind => {
 };
 
 /** Words that blanks or glued dashes join, beside the pieces that they come from. */
-interface Run {
+export interface Run {
   readonly words: string[];
   readonly pieces: Piece[];
   readonly hyphened: boolean[];
@@ -125,7 +125,7 @@ interface Run {
 const isHyphen = (pieces: readonly Piece[], at: number): boolean =>
   pieces[at]?.kind === 'dash' && pieces[at].glued && pieces[at + 1]?.kind === 'word' && pieces[at + 1]?.glued === true;
 
-const runFrom = (pieces: readonly Piece[], at: number): { run: Run; next: number } => {
+export const runFrom = (pieces: readonly Piece[], at: number): { run: Run; next: number } => {
   const run: Run = { words: [], pieces: [], hyphened: [] };
   let next = at;
   let hyphened = false;
@@ -142,7 +142,7 @@ const runFrom = (pieces: readonly Piece[], at: number): { run: Run; next: number
   return { run, next };
 };
 
-const asWritten = (run: Run, at: number, length: number): string => {
+export const asWritten = (run: Run, at: number, length: number): string => {
   let text = run.words[at] ?? '';
   for (let step = at + 1; step < at + length; step += 1) text += `${run.hyphened[step] ? '-' : ' '}${run.words[step]}`;
   return text;
@@ -175,10 +175,12 @@ const knownAtom = (sense: Sense, written: string, place: Place): Atom => {
   return atomAt(place, kind, text, [{ list, term, adjective, start: place.start, end: place.end }]);
 };
 
-const strangerAtom = (run: Run, at: number, place: Place): Atom => {
-  const word = run.words[at] ?? '';
-  return atomAt(place, kindOfStranger(word, run.hyphened[at + 1] ? undefined : run.words[at + 1]), word, []);
-};
+/** What a word is that no list knows, by itself and by the word behind it. */
+export const strangerKindAt = (run: Run, at: number): AtomKind =>
+  kindOfStranger(run.words[at] ?? '', run.hyphened[at + 1] ? undefined : run.words[at + 1]);
+
+const strangerAtom = (run: Run, at: number, place: Place): Atom =>
+  atomAt(place, strangerKindAt(run, at), run.words[at] ?? '', []);
 
 const strangerKinds = new Set<AtomKind | undefined>(['unknown', 'name', 'filler']);
 
@@ -204,10 +206,13 @@ const atomsOfRun = (run: Run, parted: boolean, atoms: Atom[]): void => {
 
 const withSense = (): Sense | null => matchAt(['with'], 0, ['amount'])?.sense ?? null;
 
+/** A class symbol without its brackets. */
+export const symbolText = ({ text }: Piece): string => text.replace(/^\(|\)$/g, '');
+
 const markAtom = (piece: Piece, parted: boolean): Atom | null => {
   const place = { start: piece.start, end: piece.end, parted, hyphened: false };
   if (piece.kind === 'symbol') {
-    return atomAt(place, 'symbol', piece.text.replace(/^\(|\)$/g, ''), []);
+    return atomAt(place, 'symbol', symbolText(piece), []);
   }
   const sense = piece.kind === 'with' ? withSense() : null;
   return sense === null ? null : knownAtom(sense, 'with', place);

@@ -1,5 +1,6 @@
 import type { Atom } from './atoms.ts';
 import { groupedAtoms, singleAtoms } from './atoms.ts';
+import { glanceAt } from './glance.ts';
 import { matchAt } from './index.ts';
 import type { Piece } from './pieces.ts';
 import type { Segment } from './segments.ts';
@@ -105,21 +106,6 @@ const principalOf = (segments: readonly Segment[], atoms: readonly Atom[]): Term
   return alone.find(isSeen) ?? alone[0] ?? nounsOf(segments, 'bound')[0] ?? formationOf(atoms);
 };
 
-/**
- * The material that the rest speaks about, where the single atoms tell it: the first that was seen, if no word for amount
- * stands before it. Undefined where they do not.
- */
-const plainPrincipal = (single: readonly Atom[]): Term | null | undefined => {
-  let first: Term | null = null;
-  for (const { kind, mentions } of single) {
-    if (kind === 'amount') return undefined;
-    const term = kind === 'material' ? mentions[0]?.term : undefined;
-    if (term !== undefined && isSeen(term)) return term;
-    if (term !== undefined) first ??= term;
-  }
-  return first ?? formationOf(single);
-};
-
 /** Where the pieces of a description can be had from again. */
 export interface Pieces {
   readonly pieces: readonly Piece[];
@@ -135,8 +121,8 @@ const putTogether = (single: readonly Atom[]): Parts => {
   return { atoms, segments: segmentsOf(atoms) };
 };
 
-const togetherPrincipal = (single: readonly Atom[]): Term | null => {
-  const { atoms, segments } = putTogether(single);
+const togetherPrincipal = (pieces: readonly Piece[]): Term | null => {
+  const { atoms, segments } = putTogether(singleAtoms(pieces));
   return principalOf(segments, atoms);
 };
 
@@ -152,12 +138,12 @@ class ReadDescription implements Description {
   readonly #written: Pieces;
   #parts: Parts | null = null;
 
-  constructor(single: readonly Atom[], written: Pieces) {
-    const principal = plainPrincipal(single);
-    this.principal = principal === undefined ? togetherPrincipal(single) : principal;
-    this.symbols = textsOf(single, 'symbol');
-    this.names = textsOf(single, 'name');
-    this.unknown = textsOf(single, 'unknown');
+  constructor(pieces: readonly Piece[], written: Pieces) {
+    const { principal, symbols, names, unknown } = glanceAt(pieces);
+    this.principal = principal === undefined ? togetherPrincipal(pieces) : principal;
+    this.symbols = symbols;
+    this.names = names;
+    this.unknown = unknown;
     this.#written = written;
   }
 
@@ -192,7 +178,7 @@ class ReadDescription implements Description {
  * pieces again.
  */
 export const readDescription = (pieces: readonly Piece[], written: Pieces = { pieces }): Description =>
-  new ReadDescription(singleAtoms(pieces), written);
+  new ReadDescription(pieces, written);
 
 /** A term found among the words of a line. */
 export interface FoundTerm extends Placed {
