@@ -122,7 +122,7 @@ class LineReader {
   constructor(
     private readonly row: Row,
     private readonly raw: RawLine,
-    private readonly atoms: Atom[],
+    private readonly atoms: readonly Atom[],
   ) {}
 
   read(): Interpreted {
@@ -633,9 +633,15 @@ class ReadDescriptionValue implements DescriptionValue {
   }
 }
 
-function interpretStrata(row: Row, raw: RawLine, atoms: Atom[], from: number): Interpreted {
+/** A layer has most often nothing beside its depths and its description. */
+function onlyDepths(rest: readonly Atom[]): Interpreted | null {
+  const [first] = rest;
+  return rest.length === 1 && first?.kind === 'interval' ? { depths: first, items: [], problems: [] } : null;
+}
+
+function interpretStrata(row: Row, raw: RawLine, atoms: readonly Atom[], from: number): Interpreted {
   const { described, rest } = splitDescription(row, raw, atoms);
-  const interpreted = new LineReader(row, raw, rest).read();
+  const interpreted = onlyDepths(rest) ?? new LineReader(row, raw, rest).read();
   const { problems } = interpreted;
   const pieces = piecesOf(raw, described);
   const [first, last] = [pieces.find((p) => p.kind !== 'comma'), pieces.findLast((p) => p.kind !== 'comma')];
@@ -656,8 +662,8 @@ function interpretStrata(row: Row, raw: RawLine, atoms: Atom[], from: number): I
 /** The words `sch40` and `sdr26` as their label and number; a `+` between two flushes stays a mark. */
 const glued = /^(sch|sdr|dr)(\d+(?:\.\d+)?)$/i;
 
-function splitGlued(atoms: readonly Atom[]): Atom[] {
-  if (!atoms.some((atom) => atom.kind === 'word' && glued.test(atom.text))) return [...atoms];
+function splitGlued(atoms: readonly Atom[]): readonly Atom[] {
+  if (!atoms.some((atom) => atom.kind === 'word' && glued.test(atom.text))) return atoms;
   return atoms.flatMap((atom): Atom[] => {
     const found = atom.kind === 'word' ? glued.exec(atom.text) : null;
     if (!found || atom.kind !== 'word') return [atom];
