@@ -1,7 +1,8 @@
 import { packs as ownPacks, packById } from '../packs/index.ts';
 import type { Pack } from '../packs/limits.ts';
-import { readPack } from '../packs/read-pack.ts';
+
 import { nearNames } from '../rules/near-names.ts';
+import { readOwnPack } from '../rules/own-pack.ts';
 import { didYouMean } from './arguments.ts';
 import { readInput } from './inputs.ts';
 import { Unusable } from './unusable.ts';
@@ -15,7 +16,7 @@ function placeOf(text: string, offset: number): string {
 }
 
 function packFrom(name: string, text: string): Pack {
-  const read = readPack(text, nearNames);
+  const read = readOwnPack(text);
   if ('pack' in read) return read.pack;
   const [first] = read.problems;
   throw new Unusable(

@@ -38,5 +38,7 @@ export const nothingMore: Omit<Pack, 'id' | 'title' | 'notice' | 'limits'> = {
   record: [],
   due: [],
   testReadings: null,
+  distances: [],
+  numbers: [],
   reminders: [],
 };

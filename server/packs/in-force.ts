@@ -69,6 +69,8 @@ const clausesOf = (pack: Pack): readonly (readonly [string, Clause | null])[] =>
   ...pack.cases.map((each, index) => [`cases/${index}`, each] as const),
   ...pack.record.map((each, index) => [`record/${index}`, each] as const),
   ...pack.due.map((each, index) => [`due/${index}`, each] as const),
+  ...pack.distances.map((each, index) => [`distances/${index}`, each] as const),
+  ...pack.numbers.map((each, index) => [`numbers/${index}`, each] as const),
   ['testReadings', pack.testReadings],
 ];
 

@@ -35,6 +35,18 @@ export type Case = z.infer<typeof Case>;
 export const TestReadings = z.strictObject({ minutes: z.array(z.number()), recovery: z.boolean(), ...clause });
 export type TestReadings = z.infer<typeof TestReadings>;
 
+/** Metres that a well must keep from sources of contamination, which are terms of the notation. */
+export const Distance = z.strictObject({ from: z.array(z.string()).min(1), least: z.number().positive(), ...clause });
+export type Distance = z.infer<typeof Distance>;
+
+/** How a number of the header is written: `A` stands for a letter, `9` for a digit, all else for itself; blanks are free. */
+export const NumberShape = z.strictObject({
+  of: z.enum(['tag', 'permit', 'licence']),
+  shape: z.string().min(1),
+  ...clause,
+});
+export type NumberShape = z.infer<typeof NumberShape>;
+
 export const Pack = z.strictObject({
   /** What a `rules` line calls it. */
   id: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9.-]*$/, 'expected letters, digits, full stops and hyphens'),
@@ -50,6 +62,8 @@ export const Pack = z.strictObject({
   /** When something must be sent in. */
   due: z.array(Due).default([]),
   testReadings: TestReadings.nullable().default(null),
+  distances: z.array(Distance).default([]),
+  numbers: z.array(NumberShape).default([]),
   /** What the code asks and a log cannot say. */
   reminders: z.array(Clause).default([]),
 });

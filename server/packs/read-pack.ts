@@ -15,6 +15,11 @@ export type ReadPack = { readonly pack: Pack } | { readonly problems: readonly P
 /** The known names that are near to a name, nearest first. */
 export type Near = (name: string, known: readonly string[]) => readonly string[];
 
+/** The ids that each place of a pack may name: terms of the notation, by the key under which they stand. */
+export type Terms = Readonly<
+  Partial<Record<'use' | 'method' | 'casing' | 'joint' | 'fill' | 'placement' | 'from', readonly string[]>>
+>;
+
 const nobody: Near = () => [];
 
 type Issue = z.core.$ZodIssue;
@@ -87,6 +92,24 @@ function unitFaults({ limits, cases }: Pack): Fault[] {
   ];
 }
 
+/** Names that are no term of the notation, so that nothing in a log could ever fit them. */
+function termFaults({ cases, distances }: Pack, terms: Terms, near: Near): Fault[] {
+  const of = (written: readonly unknown[], known: readonly string[] | undefined, path: readonly string[]): Fault[] =>
+    written.flatMap((id, index) =>
+      known === undefined || typeof id !== 'string' || known.includes(id)
+        ? []
+        : [{ path: [...path, String(index)], words: `the notation has no such term${didYouMean(near(id, known))}` }],
+    );
+  return [
+    ...cases.flatMap(({ when }, index) =>
+      Object.entries(when).flatMap(([key, wanted]) =>
+        Array.isArray(wanted) ? of(wanted, terms[key as keyof Terms], ['cases', String(index), 'when', key]) : [],
+      ),
+    ),
+    ...distances.flatMap(({ from }, index) => of(from, terms.from, ['distances', String(index), 'from'])),
+  ];
+}
+
 const problemOf =
   (json: PlacedJson) =>
   ({ path, words }: Fault): PackProblem => ({
@@ -102,19 +125,22 @@ function withoutSchema(value: unknown): unknown {
   return rest;
 }
 
-function packOf(json: PlacedJson, near: Near): ReadPack {
+function packOf(json: PlacedJson, near: Near, terms: Terms): ReadPack {
   const result = Pack.safeParse(withoutSchema(json.value));
   const faults = result.success
-    ? unitFaults(result.data)
+    ? [...unitFaults(result.data), ...termFaults(result.data, terms, near)]
     : result.error.issues.flatMap((issue) => faultsOf(issue, json, near));
   if (result.success && faults.length === 0) return { pack: result.data };
   return { problems: faults.map(problemOf(json)) };
 }
 
-/** Reads a pack from the text of a `.wellrules.json` file. Never throws; `near` finds names for what is misspelt. */
-export function readPack(text: string, near: Near = nobody): ReadPack {
+/**
+ * Reads a pack from the text of a `.wellrules.json` file. Never throws; `near` finds names for what is misspelt, and
+ * `terms` are the ids that it may name.
+ */
+export function readPack(text: string, near: Near = nobody, terms: Terms = {}): ReadPack {
   try {
-    return packOf(readPlacedJson(text), near);
+    return packOf(readPlacedJson(text), near, terms);
   } catch (error) {
     if (!(error instanceof JsonFault)) throw error;
     return { problems: [{ message: `not JSON: ${error.message}`, path: [], offset: error.offset }] };

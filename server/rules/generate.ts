@@ -34,7 +34,8 @@ const shortened = (text: string): string =>
 
 const block = (text: string): string[] => ['```', shortened(text), '```', ''];
 
-const exampleText = ({ text, fixed }: Example): string[] => [
+const exampleText = ({ text, fixed, own }: Example): string[] => [
+  ...(own === undefined ? [] : [`with a pack \`${own.id}\` of the workspace:`, '']),
   ...block(text),
   ...(fixed === undefined ? [] : ['after the first fix:', '', ...block(fixed)]),
 ];

@@ -29,6 +29,7 @@ import { rule as disinfectionUnderStrength } from './rules/disinfection-under-st
 import { rule as drawdownFasterThanPumped } from './rules/drawdown-faster-than-pumped.ts';
 import { rule as drilledOnTooSoon } from './rules/drilled-on-too-soon.ts';
 import { rule as elapsedTimeForm } from './rules/elapsed-time-form.ts';
+import { rule as entranceVelocityHigh } from './rules/entrance-velocity-high.ts';
 import { rule as fillOverlap } from './rules/fill-overlap.ts';
 import { rule as flowingWithoutShutIn } from './rules/flowing-without-shut-in.ts';
 import { rule as gallonNotNamed } from './rules/gallon-not-named.ts';
@@ -63,6 +64,7 @@ import { rule as noSection } from './rules/no-section.ts';
 import { rule as nominalOrOutside } from './rules/nominal-or-outside.ts';
 import { rule as notDeepening } from './rules/not-deepening.ts';
 import { rule as nothingSaid } from './rules/nothing-said.ts';
+import { rule as numberOutOfShape } from './rules/number-out-of-shape.ts';
 import { rule as packNotAboveScreen } from './rules/pack-not-above-screen.ts';
 import { rule as periodRunsBackwards } from './rules/period-runs-backwards.ts';
 import { rule as placeOffRange } from './rules/place-off-range.ts';
@@ -78,6 +80,7 @@ import { rule as shoeNotAtFoot } from './rules/shoe-not-at-foot.ts';
 import { rule as shoeRequiredByPack } from './rules/shoe-required-by-pack.ts';
 import { rule as slotWordMissing } from './rules/slot-word-missing.ts';
 import { rule as solidsTooLow } from './rules/solids-too-low.ts';
+import { rule as sourceTooNear } from './rules/source-too-near.ts';
 import { rule as staticAgainstFirstReading } from './rules/static-against-first-reading.ts';
 import { rule as stickupLow } from './rules/stickup-low.ts';
 import { rule as strataShortOfBottom } from './rules/strata-short-of-bottom.ts';
@@ -136,6 +139,7 @@ export const rules: readonly Rule[] = [
   drawdownFasterThanPumped,
   drilledOnTooSoon,
   elapsedTimeForm,
+  entranceVelocityHigh,
   fillOverlap,
   flowingWithoutShutIn,
   gallonNotNamed,
@@ -170,6 +174,7 @@ export const rules: readonly Rule[] = [
   nominalOrOutside,
   notDeepening,
   nothingSaid,
+  numberOutOfShape,
   packNotAboveScreen,
   periodRunsBackwards,
   placeOffRange,
@@ -185,6 +190,7 @@ export const rules: readonly Rule[] = [
   shoeRequiredByPack,
   slotWordMissing,
   solidsTooLow,
+  sourceTooNear,
   staticAgainstFirstReading,
   stickupLow,
   strataShortOfBottom,

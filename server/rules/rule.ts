@@ -1,7 +1,7 @@
 import type { Span } from '../../grammar/span.ts';
 import type { Problem, ProblemCode, Tree } from '../../grammar/tree.ts';
 import type { WellLog } from '../model/log.ts';
-import type { Limits } from '../packs/limits.ts';
+import type { Limits, Pack } from '../packs/limits.ts';
 import type { Record as WellRecord } from '../record/record.ts';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';
@@ -75,6 +75,8 @@ export interface AllowUse {
 export interface Example {
   readonly text: string;
   readonly fixed?: string;
+  /** A pack of the workspace that the text names, where no pack of the program has such a limit. */
+  readonly own?: Pack;
 }
 
 export interface Rule {

@@ -4,14 +4,14 @@ import { getLanguageService, type JSONSchema, TextDocument } from 'vscode-json-l
 import { limitsFor, packs } from '../../server/packs/index.ts';
 import { readPack } from '../../server/packs/read-pack.ts';
 import { packSchema } from '../../server/packs/schema.ts';
-import { nearNames } from '../../server/rules/near-names.ts';
+import { readOwnPack } from '../../server/rules/own-pack.ts';
 
 const figure = { value: 0.6, unit: 'm', text: '60 cm', source: 'made up', known: 'read', date: null };
 const fen = { id: 'fen-1', title: 'Fen', notice: 'A help, not the law.', limits: { 'stickup-least': figure } };
 
 /** `line:column message` of every problem, counted from 1. */
 function problemsOf(text: string): string[] {
-  const read = readPack(text, nearNames);
+  const read = readOwnPack(text);
   if ('pack' in read) return [];
   return read.problems.map(({ offset, message }) => {
     const before = text.slice(0, offset).split('\n');
@@ -37,7 +37,7 @@ describe('a pack of the workspace', () => {
   });
 
   test.each(packs.map((pack) => [pack.id, pack] as const))('%s reads back as itself', (_, pack) => {
-    expect(readPack(JSON.stringify(pack))).toEqual({ pack });
+    expect(readOwnPack(JSON.stringify(pack))).toEqual({ pack });
   });
 });
 
@@ -67,6 +67,15 @@ describe('a broken pack tells each fault at its place', () => {
       written({ ...fen, record: [{ fact: 'ownr', text: '', source: '', known: 'read', date: null }] }),
     );
     expect(problem).toMatch(/at record\.0\.fact: .*; did you mean owner\?$/);
+  });
+
+  test('a term that the notation lacks is told with the near ones', () => {
+    const dug = { limit: 'stickup-least', when: { placement: ['tremie', 'presure'] }, ...figure };
+    const near = { from: ['barm'], least: 15, text: '', source: '', known: 'read', date: null };
+    expect(problemsOf(written({ ...fen, cases: [dug], distances: [near] }))).toEqual([
+      '21:6 not a rule pack at cases.0.when.placement.1: the notation has no such term; did you mean pressure?',
+      '35:5 not a rule pack at distances.0.from.0: the notation has no such term; did you mean barn?',
+    ]);
   });
 
   test('two faults are two problems', () => {

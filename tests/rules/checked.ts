@@ -1,6 +1,8 @@
 import { parseText } from '../../grammar/index.ts';
 import { buildLog } from '../../server/model/index.ts';
 import { limitsFor } from '../../server/packs/index.ts';
+import type { Pack } from '../../server/packs/limits.ts';
+import { noFacts } from '../../server/packs/when.ts';
 import { computeRecord } from '../../server/record/index.ts';
 import { ruleContext } from '../../server/rules/context.ts';
 import { runRules } from '../../server/rules/engine.ts';
@@ -9,10 +11,14 @@ import type { Edit, Finding, Rule, RuleContext, Severity } from '../../server/ru
 /** The day on which the examples of the rules are read. */
 const today = '2026-12-31';
 
-export function contextOf(text: string): RuleContext {
+export function contextOf(text: string, own: readonly Pack[] = []): RuleContext {
   const tree = parseText(text);
   const log = buildLog(tree);
-  const { limits } = limitsFor(log.packs.map((pack) => pack.text));
+  const { limits } = limitsFor(
+    log.packs.map((pack) => pack.text),
+    noFacts,
+    own,
+  );
   return ruleContext({ tree, log, record: () => computeRecord(log, limits), limits, today });
 }
 
@@ -21,7 +27,8 @@ export const findingsIn = (
   text: string,
   severities: Readonly<{ [rule: string]: Severity | 'off' }> = {},
   rules?: readonly Rule[],
-): readonly Finding[] => runRules(contextOf(text), { severities }, rules);
+  own: readonly Pack[] = [],
+): readonly Finding[] => runRules(contextOf(text, own), { severities }, rules);
 
 const byPlaceBackwards = (a: Edit, b: Edit): number => b.span.line - a.span.line || b.span.start - a.span.start;
 

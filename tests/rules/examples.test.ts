@@ -9,8 +9,10 @@ const switchedOn: { [rule: string]: Severity } = Object.fromEntries(
   rules.filter((rule) => rule.off).map((rule) => [rule.id, rule.severity]),
 );
 
-const findingsOf = (rule: Rule, text: string): readonly Finding[] =>
-  findingsIn(text, switchedOn).filter((finding) => finding.rule === rule.id || finding.rule === 'internal-error');
+const findingsOf = (rule: Rule, text: string, { own }: Example): readonly Finding[] =>
+  findingsIn(text, switchedOn, undefined, own ? [own] : []).filter(
+    (finding) => finding.rule === rule.id || finding.rule === 'internal-error',
+  );
 
 const placesOf = (findings: readonly Finding[]): string[] =>
   findings.map(({ span, message }) => `${span.line}:${span.start}-${span.end} ${message}`);
@@ -31,7 +33,7 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
 
   test.each(rule.flagged.map((example) => [firstLine(example), example] as const))('reports: %s', (_, example) => {
     const { text, spans } = readMarked(example.text);
-    const findings = findingsOf(rule, text);
+    const findings = findingsOf(rule, text, example);
     expect(spansOf(findings), placesOf(findings).join('\n')).toEqual(spans);
     if (example.fixed === undefined) return;
     const fix = preferredFix(findings[0]);
@@ -39,6 +41,6 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
   });
 
   test.each(rule.silent.map((example) => [firstLine(example), example] as const))('is silent: %s', (_, example) => {
-    expect(placesOf(findingsOf(rule, example.text))).toEqual([]);
+    expect(placesOf(findingsOf(rule, example.text, example))).toEqual([]);
   });
 });

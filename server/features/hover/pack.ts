@@ -19,6 +19,8 @@ const linesOf = (pack: Pack): readonly string[] => [
   ...pack.cases.map((each) => said(`${each.limit}, ${whenText(each.when)}`, each)),
   ...pack.due.map((each) => said(`${each.what} due`, each)),
   ...pack.record.map((each) => said('the record holds', each)),
+  ...pack.distances.map((each) => said(`distance from ${each.from.join(', ')}`, each)),
+  ...pack.numbers.map((each) => said(each.of, each)),
   ...(pack.testReadings === null ? [] : [said('test', pack.testReadings)]),
   ...pack.reminders.map((each) => said('look that', each)),
 ];

@@ -1,21 +1,67 @@
-import { limitText } from '../limit-text.ts';
+import type { PipeString } from '../../model/log.ts';
+import { limitsGiven } from '../../packs/index.ts';
+import type { Counting, LimitInForce } from '../../packs/limits.ts';
+import type { AnnulusPiece } from '../../record/record.ts';
+import { nominalDiameterOf } from '../../record/strings/nominal-diameter.ts';
+import { askedText } from '../asked.ts';
+import { factsOfFill } from '../facts.ts';
 import { diameterText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 import { isSeal, type PlacedFill, placedFills, sizeSpan } from '../strings.ts';
 
-function reportOf({ string, fill, record }: PlacedFill, context: RuleContext): Report | null {
-  const least = context.limits['oversize-least'];
-  const { units } = context.log;
-  const thin = record.pieces
-    .filter(({ outer, inner }) => least && outer > inner && outer - inner < least.value - 1e-4)
-    .sort((a, b) => a.outer - a.inner - (b.outer - b.inner))[0];
-  if (!thin) return null;
-  const around = thin.bounds === 'hole' ? 'the hole' : `the string around it, string ${thin.bounds},`;
+interface Thin {
+  readonly piece: AnnulusPiece;
+  /** The diameter that the hole is measured against, and by how much it is wider, both in m. */
+  readonly against: number;
+  readonly clear: number;
+}
+
+type Against = (piece: AnnulusPiece, string: PipeString) => number | null;
+
+const againstBy: Readonly<Record<Counting, Against>> = {
+  'over nominal': (_, string) => nominalDiameterOf(string),
+  'over outside': ({ inner }) => inner,
+  'over coupling': ({ inner }, { size }) => size.coupling?.value ?? inner,
+  thickness: ({ inner }) => inner,
+};
+
+const wordsBy: Readonly<Record<Counting, string>> = {
+  'over nominal': 'wider than the nominal diameter of',
+  'over outside': 'wider than',
+  'over coupling': 'wider than the couplings or the outside of',
+  thickness: 'clear on each side of',
+};
+
+const countedBy = ({ counted }: LimitInForce): Counting => counted ?? 'over outside';
+
+/** An annulus as the limit counts it; null where the log does not tell the diameter that it is measured against. */
+function measured(piece: AnnulusPiece, string: PipeString, limit: LimitInForce): Thin | null {
+  const counted = countedBy(limit);
+  const against = againstBy[counted](piece, string);
+  if (against === null || piece.outer <= piece.inner) return null;
+  const wider = piece.outer - against;
+  return { piece, against, clear: counted === 'thickness' ? wider / 2 : wider };
+}
+
+/** A tenth of a millimetre: less than diameters are read to. */
+const rounding = 1e-4;
+
+const thinnest = ({ record, string }: PlacedFill, limit: LimitInForce): Thin | null =>
+  record.pieces
+    .map((piece) => measured(piece, string, limit))
+    .filter((each) => each !== null)
+    .filter(({ clear }) => clear < limit.value - rounding)
+    .sort((a, b) => a.clear - b.clear)[0] ?? null;
+
+function reportOf({ string, fill }: PlacedFill, thin: Thin, limit: LimitInForce, { log }: RuleContext): Report {
+  const { piece, against, clear } = thin;
+  const { units } = log;
+  const around = piece.bounds === 'hole' ? 'the hole' : `the string around it, string ${piece.bounds},`;
   return {
     span: sizeSpan(string),
-    message: `${around} is only ${diameterText(thin.outer - thin.inner, units)} wider than the ${string.kind} at ${stretchText(thin.top, thin.bottom, units)} (${diameterText(thin.outer, units)} and ${diameterText(thin.inner, units)}), and ${fill.kind} is logged there; at least ${limitText(context, 'oversize-least')} lets it pass all round; correct a diameter, or note how it was placed`,
+    message: `${around} is only ${diameterText(clear, units)} ${wordsBy[countedBy(limit)]} the ${string.kind} at ${stretchText(piece.top, piece.bottom, units)} (${diameterText(piece.outer, units)} and ${diameterText(against, units)}), and ${fill.kind} is logged there; at least ${askedText(limit)} lets it pass all round; correct a diameter, or note how it was placed`,
     related: [{ span: fill.span, message: `the ${fill.kind}` }],
-    limit: 'oversize-least',
+    limit: limit.key,
   };
 }
 
@@ -24,27 +70,45 @@ export const rule: Rule = {
   id: 'annulus-thin',
   severity: 'warning',
   title: 'An annulus too thin for the grout logged in it',
-  why: 'Grout does not pass evenly through a narrow annulus, and a tremie pipe does not go down it. The limit counts the difference between two diameters, not the thickness on one side.',
+  why: 'Grout does not pass evenly through a narrow annulus, and a tremie pipe does not go down it. Codes count what is clear in different ways: against the nominal, the outside or the coupling’s diameter, as a difference of diameters or as a thickness. Each is told in its own way.',
   mend: 'Correct a diameter, or note how the grout was placed.',
   source: 'the pack’s limit; in `general` Oregon OAR 690-210, Wisconsin NR 812 and Michigan R 325',
   flagged: [
     {
       text: 'hole\n  0 - 7.2 200\n  - 61 152\ncasing +0.45 - 7.2 steel [[168.3 x 6.4]]\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.1 m3',
     },
+    {
+      text: 'rules wisconsin-nr812\nunits ft in\nhole\n  0 - 24 9\n  - 200 6\ncasing +1.5 - 24 steel [[6.625 x 0.28]]\n  shoe 24\n  grout 0 - 24 neat cement',
+    },
+    {
+      text: 'rules minnesota-4725\nunits ft in\nhole\n  0 - 24 10\n  - 200 6\nstrata\n  0 - 12 clay\n  - 200 limestone\ncasing +1.5 - 24 steel [[6.625 x 0.28, coupling 7.39]]\n  shoe 24\n  grout 0 - 24 neat cement',
+    },
   ],
   silent: [
+    {
+      text: 'rules wisconsin-nr812\nunits ft in\nhole\n  0 - 24 10\n  - 200 6\ncasing +1.5 - 24 steel 6.625 x 0.28\n  shoe 24\n  grout 0 - 24 neat cement',
+    },
+    {
+      text: 'rules wisconsin-nr812\nunits ft in\nhole\n  0 - 24 8\n  - 200 6\ncasing +1.5 - 24 steel 6.625 x 0.28 welded\n  shoe 24\n  grout 0 - 24 neat cement, pressure',
+    },
     {
       text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3',
     },
     { text: 'hole\n  0 - 42.7 200\ncasing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe 42.7' },
   ],
   check: function* (context) {
-    const told = new Set<number>();
-    for (const placed of placedFills(context.log, context.record.fills)) {
-      const report = isSeal(placed.fill) && !told.has(placed.string.number) ? reportOf(placed, context) : null;
-      if (!report) continue;
-      told.add(placed.string.number);
-      yield report;
-    }
+    const told = new Set<string>();
+    for (const placed of placedFills(context.log, context.record.fills).filter(({ fill }) => isSeal(fill)))
+      for (const limit of limitsGiven(
+        context.limits,
+        'oversize-least',
+        factsOfFill(placed.fill, placed.string, context.log),
+      )) {
+        const thin = thinnest(placed, limit);
+        const once = `${placed.string.number} ${limit.key}`;
+        if (!thin || told.has(once)) continue;
+        told.add(once);
+        yield reportOf(placed, thin, limit, context);
+      }
   },
 };

@@ -1,4 +1,5 @@
 import { limitGiven } from '../../packs/index.ts';
+import { nominalDiameterOf } from '../../record/strings/nominal-diameter.ts';
 import { askedText } from '../asked.ts';
 import { factsOfString, wellCasing } from '../facts.ts';
 import { diameterText } from '../messages.ts';
@@ -28,7 +29,7 @@ export const rule: Rule = {
   ],
   check: ({ log, limits }) => {
     const casing = wellCasing(log);
-    const size = casing && (casing.size.nominal?.value ?? casing.size.outsideDiameter);
+    const size = casing && (nominalDiameterOf(casing) ?? casing.size.outsideDiameter);
     const least = casing && limitGiven(limits, 'casing-size-least', factsOfString(casing, log));
     if (!casing || !least || size === null || isTooNarrow(size) || size >= least.value - 1e-4) return [];
     return [

@@ -1,6 +1,8 @@
 import type { DrilledInterval, Fill, Moment, PipeString } from '../../model/log.ts';
+import { limitGiven } from '../../packs/index.ts';
+import { askedText } from '../asked.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
-import { limitText } from '../limit-text.ts';
+import { factsOfFill } from '../facts.ts';
 import { numberText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 
@@ -29,16 +31,16 @@ function reportOf(
   drilled: readonly DrilledInterval[],
   context: RuleContext,
 ): Report | null {
-  const least = context.limits['set-time-cement'];
+  const least = limitGiven(context.limits, 'set-time-cement', factsOfFill(fill, string, context.log));
   const placed = clockOf(endOf(fill));
   const next = placed === null ? null : firstBelow(drilled, string, placed);
   const began = clockOf(next?.when?.from);
   if (!least || placed === null || began === null || !next || (began - placed) / 1000 >= least.value) return null;
   return {
     span: next.when?.span ?? next.span,
-    message: `drilling went on ${numberText((began - placed) / 3.6e6, 3)} h after the cement was placed; ${limitText(context, 'set-time-cement')} lets it set, so that the bit does not break the seal at the shoe; correct a time, or note the cement that sets faster`,
+    message: `drilling went on ${numberText((began - placed) / 3.6e6, 3)} h after the cement was placed; ${askedText(least)} lets it set, so that the bit does not break the seal at the shoe; correct a time, or note the cement that sets faster`,
     related: [{ span: fill.placed?.span ?? fill.span, message: 'the cement was placed then' }],
-    limit: 'set-time-cement',
+    limit: least.key,
   };
 }
 
@@ -52,10 +54,16 @@ export const rule: Rule = {
   source: 'the pack’s limit; in `general` Minnesota 4725 and Michigan R 325',
   flagged: [
     {
+      text: 'rules michigan-r325\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 cement-bentonite, 0.29 m3, 2026-05-05 09:30\ndrilling\n  7.2 - 13.2 18 min, [[2026-05-06 15:00 - 15:18]]',
+    },
+    {
       text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, 2026-05-05 09:30\ndrilling\n  7.2 - 13.2 18 min, [[2026-05-05 15:00 - 15:18]]',
     },
   ],
   silent: [
+    {
+      text: 'rules minnesota-4725\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 rapid-setting cement, 0.29 m3, 2026-05-05 09:30\ndrilling\n  7.2 - 13.2 18 min, 2026-05-06 06:00 - 06:18',
+    },
     {
       text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, 2026-05-05 09:30\ndrilling\n  7.2 - 13.2 18 min, 2026-05-06 10:00 - 10:18',
     },

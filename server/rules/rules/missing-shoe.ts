@@ -3,6 +3,7 @@ import { bottomOf } from '../columns.ts';
 import { fix, lineAfter } from '../fixes.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext, Severity } from '../rule.ts';
+import { shoeAsked } from '../shoe-asked.ts';
 import { isDriven, isMetal, isPermanent, isSeal, stratumAt, stringText } from '../strings.ts';
 
 interface Reason {
@@ -68,6 +69,9 @@ export const rule: Rule = {
     { text: 'casing +0.45 - [[7.2]] steel 168.3 x 6.4 welded\n  grout 0 - 7.2 neat cement, 0.29 m3' },
   ],
   silent: [
+    {
+      text: 'rules maine-232\nunits ft in\nhole\n  0 - 40 10 air rotary\ncasing +1 - 40 steel 6.625 x 0.28\n  grout 0 - 40 neat cement',
+    },
     { text: 'casing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe 42.7' },
     { text: 'strata\n  0 - 61 limestone\ncasing +0.45 - 7.2 pvc 168.3 sdr 26' },
     { text: 'casing +0.5 - 6.5 concrete 900\n  seal 0 - 2.5 bentonite chips' },
@@ -76,7 +80,7 @@ export const rule: Rule = {
   ],
   check: function* (context) {
     for (const string of context.log.strings) {
-      const reason = needsNone(string) ? null : reasonFor(string, context);
+      const reason = needsNone(string) || shoeAsked(string, context) ? null : reasonFor(string, context);
       if (reason) yield reportOf(string, reason, context);
     }
   },

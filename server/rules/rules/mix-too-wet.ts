@@ -1,20 +1,21 @@
-import type { Fill } from '../../model/log.ts';
-import { limitText } from '../limit-text.ts';
+import type { Fill, PipeString } from '../../model/log.ts';
+import { limitGiven } from '../../packs/index.ts';
+import { askedText } from '../asked.ts';
+import { factsOfFill } from '../facts.ts';
 import { numberText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 
-/** 0.6 US gal more water to a 94 lb bag for each 1 % of bentonite, as a ratio of masses for each whole of bentonite. */
-const bentoniteWater = (0.6 * 3.785411784) / (94 * 0.45359237) / 0.01;
-
-function reportOf(fill: Fill, ratio: number, context: RuleContext): Report | null {
-  const limit = context.limits['water-cement-most'];
-  const most = limit && limit.value + bentoniteWater * (fill.bentonite?.value ?? 0);
-  if (most === undefined || ratio <= most + 0.005) return null;
-  const where = stretchText(fill.interval?.top?.value ?? null, fill.interval?.bottom?.value ?? null, context.log.units);
+function reportOf(fill: Fill, string: PipeString, ratio: number, { log, limits }: RuleContext): Report | null {
+  const facts = factsOfFill(fill, string, log);
+  const limit = limitGiven(limits, 'water-cement-most', facts);
+  const each = limitGiven(limits, 'bentonite-water-each', facts)?.value ?? 0;
+  const most = limit && limit.value + each * (fill.bentonite?.value ?? 0);
+  if (!limit || most === null || ratio <= most + 0.005) return null;
+  const where = stretchText(fill.interval?.top?.value ?? null, fill.interval?.bottom?.value ?? null, log.units);
   return {
     span: (fill.waterCement ?? fill.water ?? fill.bags)?.span ?? fill.span,
-    message: `${fill.kind} ${where}: water to cement ${numberText(ratio)} by mass; at most ${numberText(most)}, ${limitText(context, 'water-cement-most')}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags`,
-    limit: 'water-cement-most',
+    message: `${fill.kind} ${where}: water to cement ${numberText(ratio)} by mass; at most ${numberText(most)}, ${askedText(limit)}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags`,
+    limit: limit.key,
   };
 }
 
@@ -38,10 +39,11 @@ export const rule: Rule = {
   ],
   check: function* (context) {
     const ratios = new Map(context.record.fills.map((each) => [each.line, each.waterCement]));
-    for (const fill of context.log.strings.flatMap((string) => string.fills)) {
-      const ratio = fill.waterCement?.value ?? ratios.get(fill.line) ?? null;
-      const report = ratio !== null && fill.fillClass !== 'concrete' ? reportOf(fill, ratio, context) : null;
-      if (report) yield report;
-    }
+    for (const string of context.log.strings)
+      for (const fill of string.fills) {
+        const ratio = fill.waterCement?.value ?? ratios.get(fill.line) ?? null;
+        const report = ratio !== null && fill.fillClass !== 'concrete' ? reportOf(fill, string, ratio, context) : null;
+        if (report) yield report;
+      }
   },
 };

@@ -18,7 +18,7 @@ function reportOf(string: PipeString, packs: readonly Fill[], context: RuleConte
   const above = screen > pack ? `only ${lengthText(screen - pack, units)} above` : 'not above';
   return {
     span: uppermost?.interval?.span ?? string.span,
-    message: `the pack comes up to ${depthText(pack, units)}, ${above} the top of the screen at ${depthText(screen, units)}; at least ${limitText(context, 'pack-above-screen-least')} allows for its settling; correct a depth, or log what was added`,
+    message: `the pack comes up to ${depthText(pack, units)}, ${above} the top of the screen at ${depthText(screen, units)}; at least ${limitText(context, 'pack-above-screen-least')} allows for its settling, and ${limitText(context, 'pack-above-screen-most')} is enough; correct a depth, or log what was added`,
     related: string.screens.map(({ interval }) => ({ span: interval.span, message: 'the screen' })),
     limit: 'pack-above-screen-least',
   };

@@ -1,14 +1,26 @@
 import type { PipeString } from '../../model/log.ts';
-import { limitGiven } from '../../packs/index.ts';
+import type { LimitInForce } from '../../packs/limits.ts';
 import { askedText } from '../asked.ts';
-import { bottomOf } from '../columns.ts';
-import { factsOfString, wellCasing } from '../facts.ts';
 import { fix, lineAfter } from '../fixes.ts';
 import { depthText } from '../messages.ts';
-import type { Report, Rule } from '../rule.ts';
-import { isMetal } from '../strings.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
+import { shoeAsked } from '../shoe-asked.ts';
+import { isDriven, isMetal } from '../strings.ts';
 
 const isBare = ({ shoe }: PipeString): boolean => shoe === null || shoe.kinds.some(({ id }) => id === 'no-shoe');
+
+function reportOf(casing: PipeString, asked: LimitInForce, { log, tree }: RuleContext): Report {
+  const foot = casing.interval.bottom;
+  const line = lineAfter(casing.line, tree.lines[casing.line]?.text ?? '', 'shoe  ?');
+  return {
+    span: foot?.span ?? casing.span,
+    severity: isDriven(casing, log) ? 'error' : 'warning',
+    message: `no shoe is logged at ${depthText(foot?.value ?? 0, log.units)}: ${askedText(asked)}; log it, or shoe ? to ask the crew`,
+    limit: asked.key,
+    fixes: () =>
+      casing.shoe === null ? [fix('Add a shoe line with ?, to ask the crew', [line], { preferred: true })] : [],
+  };
+}
 
 /** Casing without the shoe that the pack asks for. */
 export const rule: Rule = {
@@ -34,21 +46,9 @@ export const rule: Rule = {
     { text: 'rules maine-232\nunits ft in\nhole\n  0 - 40 10 air rotary\ncasing +1 - 40 pvc 4.5 x 0.237' },
     { text: 'rules wisconsin-nr812\nunits ft in\ncasing +1 - 60 steel 6.625 x 0.28 welded' },
   ],
-  check: ({ log, limits, tree }): Report[] => {
-    const casing = wellCasing(log);
-    const foot = casing && bottomOf(casing);
-    const beyond = casing && limitGiven(limits, 'shoe-beyond', factsOfString(casing, log));
-    if (!casing || !beyond || foot === null || foot <= beyond.value + 1e-3) return [];
-    if (!isBare(casing) || !isMetal(casing) || casing.screens.length > 0) return [];
-    const line = lineAfter(casing.line, tree.lines[casing.line]?.text ?? '', 'shoe  ?');
-    return [
-      {
-        span: casing.interval.bottom?.span ?? casing.span,
-        message: `no shoe is logged at ${depthText(foot, log.units)}: ${askedText(beyond)}; log it, or shoe ? to ask the crew`,
-        limit: beyond.key,
-        fixes: () =>
-          casing.shoe === null ? [fix('Add a shoe line with ?, to ask the crew', [line], { preferred: true })] : [],
-      },
-    ];
-  },
+  check: (context): Report[] =>
+    context.log.strings.flatMap((string) => {
+      const asked = isBare(string) && isMetal(string) && string.screens.length === 0 && shoeAsked(string, context);
+      return asked ? [reportOf(string, asked, context)] : [];
+    }),
 };

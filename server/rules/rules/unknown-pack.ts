@@ -1,13 +1,11 @@
 import type { TextField } from '../../model/log.ts';
-import { packById, packs } from '../../packs/index.ts';
+import { packs } from '../../packs/index.ts';
 import { overwrite } from '../fixes.ts';
 import { didYouMean, orList, shortened } from '../messages.ts';
 import { nearNames } from '../near-names.ts';
 import type { Report, Rule } from '../rule.ts';
 
-const ids = packs.map(({ id }) => id);
-
-function reportOf({ text, span }: TextField): Report {
+function reportOf({ text, span }: TextField, ids: readonly string[]): Report {
   const near = nearNames(text, ids);
   const known = near.length > 0 ? didYouMean(near) : `; known are ${orList(ids)}`;
   return {
@@ -27,5 +25,10 @@ export const rule: Rule = {
   source: 'the packs that come with the program',
   flagged: [{ text: 'rules [[generl]]', fixed: 'rules general' }],
   silent: [{ text: 'rules general' }],
-  check: ({ log }) => log.packs.filter(({ text }) => packById(text) === undefined).map(reportOf),
+  check: ({ log, limits }) => {
+    const own = (limits.packs ?? []).map(({ id }) => id);
+    const ids = [...new Set([...packs.map(({ id }) => id), ...own])];
+    const known = new Set(ids.map((id) => id.toLowerCase()));
+    return log.packs.filter(({ text }) => !known.has(text.toLowerCase())).map((each) => reportOf(each, ids));
+  },
 };

@@ -29,7 +29,7 @@ const velocityText = (velocity: number, { log: { units } }: RuleContext): string
 
 const reportOf = ({ interval }: Drilled, velocity: number, context: RuleContext): Report => ({
   span: interval.interval.span,
-  message: `air comes up at ${velocityText(velocity, context)} at the slowest place while ${intervalText(interval.interval, context.log.units)} is drilled; at least ${limitText(context, 'uphole-velocity-least')} lifts the cuttings of dry air drilling; check the air, the pipe and the diameters, or log the foam or the water that was used`,
+  message: `air comes up at ${velocityText(velocity, context)} at the slowest place while ${intervalText(interval.interval, context.log.units)} is drilled; at least ${limitText(context, 'uphole-velocity-least')} lifts the cuttings of dry air drilling, and up to ${limitText(context, 'uphole-velocity-most')} is recommended; a compressor may give ${limitText(context, 'air-rating-loss')}; check the air, the pipe and the diameters, or log the foam or the water that was used`,
   limit: 'uphole-velocity-least',
 });
 
