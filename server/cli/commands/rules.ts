@@ -22,9 +22,9 @@ function catalogue(): string {
 const indented = (text: string): string[] => text.split('\n').map((line) => `    ${line}`.trimEnd());
 
 const exampleLines = (title: string, examples: readonly Example[]): string[] =>
-  examples.flatMap(({ text, fixed }) => [
+  examples.flatMap(({ text, fixed, own }) => [
     '',
-    `  ${title}`,
+    `  ${own === undefined ? title : `with a pack ${own.id} of the workspace, ${title}`}`,
     ...indented(text),
     ...(fixed === undefined ? [] : ['  after the first fix:', ...indented(fixed)]),
   ]);
