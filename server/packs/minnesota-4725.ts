@@ -19,12 +19,12 @@ export const minnesota: Pack = {
     given(
       'oversize-least',
       { rock: ['limestone'] },
-      limit(3 * inch, 'm', says('in limestone 3.0 in over the outside or coupling diameter'), 'over coupling'),
+      limit(3 * inch, 'm', says('3.0 in over the outside or coupling diameter, in limestone'), 'over coupling'),
     ),
     given(
       'oversize-least',
       { rock: ['limestone'], deeperThan: 100 * foot, widerThan: 12 * inch },
-      limit(3.5 * inch, 'm', says('in limestone 3.5 in over 100 ft and 12 in'), 'over coupling'),
+      limit(3.5 * inch, 'm', says('3.5 in, in limestone over 100 ft and 12 in'), 'over coupling'),
     ),
   ],
   reminders: [says('the tremie pipe within 10 ft of the foot')],

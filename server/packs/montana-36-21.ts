@@ -16,7 +16,7 @@ export const montana: Pack = {
     given(
       'oversize-least',
       { rock: ['any'] },
-      limit(3 * inch, 'm', says('in rock 3 in wider than the casing'), 'over outside'),
+      limit(3 * inch, 'm', says('3 in wider than the casing, in rock'), 'over outside'),
     ),
     given('casing-depth-least', { rock: ['any'] }, limit(25 * foot, 'm', says('25 ft in rock'))),
   ],

@@ -18,7 +18,7 @@ export const ontario: Pack = {
   limits: {
     'well-depth-least': limit(6, 'm', says('6 m')),
     'well-depth-never-under': limit(3, 'm', says('never under 3 m')),
-    'casing-depth-least': limit(6, 'm', remembered('casing to 6 m')),
+    'casing-depth-least': limit(6, 'm', remembered('6 m')),
     'stickup-least': limit(0.4, 'm', remembered('40 cm')),
     'oversize-least': limit(
       0.076,

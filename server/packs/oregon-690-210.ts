@@ -14,7 +14,7 @@ export const oregon: Pack = {
   limits: {
     'oversize-least': limit(4 * inch, 'm', says('4 in over the nominal diameter'), 'over nominal'),
     'rock-seat-least': limit(5 * foot, 'm', says('5 ft into solid rock')),
-    'seal-depth-least': limit(13 * foot, 'm', says('below 13 ft')),
+    'seal-depth-least': limit(13 * foot, 'm', says('13 ft')),
   },
   cases: [
     given(

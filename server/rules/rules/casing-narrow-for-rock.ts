@@ -35,7 +35,7 @@ export const rule: Rule = {
     return [
       {
         span: sizeSpan(casing),
-        message: `the casing is ${diameterText(size, log.units)} across; a well in rock takes at least ${askedText(least)}; correct the size, or ask the authority`,
+        message: `the casing is ${diameterText(size, log.units)} across; at least ${askedText(least)} leaves room to drill on and to seal; correct the size, or ask the authority`,
         limit: least.key,
       },
     ];

@@ -8,13 +8,14 @@ import type { Report, Rule, RuleContext } from '../rule.ts';
 function reportOf(fill: Fill, string: PipeString, ratio: number, { log, limits }: RuleContext): Report | null {
   const facts = factsOfFill(fill, string, log);
   const limit = limitGiven(limits, 'water-cement-most', facts);
-  const each = limitGiven(limits, 'bentonite-water-each', facts)?.value ?? 0;
-  const most = limit && limit.value + each * (fill.bentonite?.value ?? 0);
+  const share = fill.bentonite?.value ?? 0;
+  const each = share > 0 ? limitGiven(limits, 'bentonite-water-each', facts) : null;
+  const most = limit && limit.value + (each?.value ?? 0) * share;
   if (!limit || most === null || ratio <= most + 0.005) return null;
   const where = stretchText(fill.interval?.top?.value ?? null, fill.interval?.bottom?.value ?? null, log.units);
   return {
     span: (fill.waterCement ?? fill.water ?? fill.bags)?.span ?? fill.span,
-    message: `${fill.kind} ${where}: water to cement ${numberText(ratio)} by mass; at most ${numberText(most)}, ${askedText(limit)}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags`,
+    message: `${fill.kind} ${where}: water to cement ${numberText(ratio)} by mass; at most ${numberText(most)}, ${askedText(limit)}${each ? `, and ${askedText(each)}` : ''}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags`,
     limit: limit.key,
   };
 }
