@@ -9,7 +9,7 @@ export interface Times {
   readonly findings: number;
 }
 
-const editsPerRound = 6;
+const editsPerRound = 10;
 
 async function oneRound(contender: Contender, text: string, size: number) {
   const { ms: full, value } = await timed(() => contender.open(text));
