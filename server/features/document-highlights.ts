@@ -9,7 +9,10 @@ import { type Word, wordsOf } from './words.ts';
 /** Two depths are one contact where they differ by less than this, in metres. */
 const sameContact = 0.0005;
 
-type Finder = (line: Line) => readonly { readonly start: number; readonly end: number }[];
+/** How far from the cursor the words of descriptions are read again to look for a term, in lines. */
+const termsWithin = 500;
+
+type Finder = (line: Line, away: number) => readonly { readonly start: number; readonly end: number }[];
 
 function sameDepth(line: Line, column: number, units: FileUnits): Finder | null {
   const under = amountsOf(line).find(({ role, quantity }) => role === 'depth' && touches(quantity, column));
@@ -27,7 +30,7 @@ function sameTerm(line: Line, column: number): Finder | null {
   const under = wordsOf(line).find((word) => touches(word, column));
   if (under === undefined) return null;
   const isSame = (word: Word) => word.list === under.list && word.term.id === under.term.id;
-  return (each) => wordsOf(each).filter(isSame);
+  return (each, away) => (away > termsWithin ? [] : wordsOf(each).filter(isSame));
 }
 
 function sameKeyword(line: Line, column: number): Finder | null {
@@ -36,7 +39,7 @@ function sameKeyword(line: Line, column: number): Finder | null {
   return (each) => (each.keyword?.id === keyword.id ? [each.keyword] : []);
 }
 
-/** Where else the file says the same: the same depth, the same term, the same keyword. */
+/** Where else the file says the same: the same depth, the same keyword, and near the cursor the same term. */
 export function documentHighlights(snapshot: Snapshot, position: Position): readonly Span[] {
   const found = lineAt(snapshot, position);
   if (found === null) return [];
@@ -44,5 +47,7 @@ export function documentHighlights(snapshot: Snapshot, position: Position): read
   const finder =
     sameDepth(line, at.column, snapshot.log.units) ?? sameTerm(line, at.column) ?? sameKeyword(line, at.column);
   if (finder === null) return [];
-  return snapshot.tree.lines.flatMap((each, number) => finder(each).map((columns) => spanAt(number, columns)));
+  return snapshot.tree.lines.flatMap((each, number) =>
+    finder(each, Math.abs(number - at.line)).map((columns) => spanAt(number, columns)),
+  );
 }

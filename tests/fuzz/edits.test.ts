@@ -39,12 +39,15 @@ function changeOf({ line: at, column, lines, columns, text }: Edit, now: readonl
 
 const plain = ({ findings }: Snapshot) => findings.map(({ fixes: _, ...finding }) => finding);
 
+/** Data alone: some of it is read when it is first asked for, and a copy of that is of another class. */
+const data = <T>(value: T): T => structuredClone(value);
+
 const sameAs = (one: Snapshot, other: Snapshot): readonly string[] => {
   const parts: readonly (readonly [string, unknown, unknown])[] = [
     ['lines', one.lines, other.lines],
     ['tree', one.tree, other.tree],
-    ['log', one.log, other.log],
-    ['record', one.record, other.record],
+    ['log', data(one.log), data(other.log)],
+    ['record', data(one.record), data(other.record)],
     ['findings', plain(one), plain(other)],
   ];
   return parts.filter(([, a, b]) => !isDeepStrictEqual(a, b)).map(([name]) => name);
