@@ -16,6 +16,9 @@ import {
 const limestoneLine = 14;
 const casingLine = 17;
 
+const stratumRow = (workbench: Workbench) =>
+  previewPage(workbench.page).locator(`[data-section="strata"] tr[data-line="${limestoneLine}"]`);
+
 const isAtCursor = (workbench: Workbench, line: number) =>
   previewPage(workbench.page).locator(`[data-line="${line}"].at-cursor`).first().waitFor();
 
@@ -56,23 +59,31 @@ export const previewing = (workbench: Workbench): Tests => ({
     assert.deepEqual([...new Set(marked)], [String(limestoneLine + 1)]);
   },
 
-  async 'an edit redraws what it changes and leaves the rest, the scroll and the focus where they were'() {
+  async 'an edit redraws what it changes and leaves the rest and the scroll as they were'() {
     const { page } = workbench;
     const water = previewPage(page).locator('[data-section="water"]');
-    const stratum = previewPage(page).locator(`[data-section="strata"] tr[data-line="${limestoneLine}"]`);
     const scrollTop = () => water.evaluate(() => window.scrollY);
     await water.evaluate((section) => section.setAttribute('data-seen', 'before the edit'));
     await textLine(page, /soft.seam/).click();
     await page.keyboard.press('End');
     const before = await scrollTop();
     await page.keyboard.type(' and at 31');
-    await stratum.evaluate((row: HTMLElement) => row.focus({ preventScroll: true }));
-    await stratum.getByText('soft seam at 22 and at 31').waitFor();
+    await stratumRow(workbench).getByText('soft seam at 22 and at 31').waitFor();
     assert.equal(await water.getAttribute('data-seen'), 'before the edit');
     assert.equal(await scrollTop(), before);
-    assert.ok(await stratum.evaluate((row) => row === document.activeElement));
-    await textLine(page, /soft.seam/).click();
     await runCommand(page, 'File: Revert File');
+    await stratumRow(workbench).getByText('soft seam at 22 and at 31').waitFor({ state: 'detached' });
+  },
+
+  async 'a row that has the focus keeps it when it is redrawn'() {
+    const row = stratumRow(workbench);
+    await row.evaluate((focused: HTMLElement) => {
+      focused.focus();
+      const html = document.getElementById('body')?.innerHTML.replaceAll('soft seam at 22', 'soft seam at 23');
+      window.postMessage({ type: 'show', html });
+    });
+    await row.getByText('soft seam at 23').waitFor();
+    assert.ok(await row.evaluate((redrawn) => redrawn === document.activeElement));
   },
 
   async 'what is typed is drawn, and a script in it stays text'() {
