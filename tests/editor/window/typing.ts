@@ -51,7 +51,8 @@ export const typing = (workbench: Workbench): Tests => ({
     const { page } = workbench;
     await textLine(page, /limestone/).click();
     await page.keyboard.press('End');
-    await page.keyboard.type(' fract');
+    // At a person's speed: the editor does not ask for words while keys come in one burst.
+    await page.keyboard.type(' fract', { delay: 40 });
     await page
       .locator('.suggest-widget.visible .monaco-list-row', { hasText: /fractured/ })
       .first()
