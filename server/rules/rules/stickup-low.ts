@@ -5,10 +5,15 @@ import { lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 import { isPermanent } from '../strings.ts';
 
-/** The string that stands at the surface when the work is done: the innermost casing that reaches it. */
+/** Casing that begins no deeper than this, in metres, ends in a pit or a vault. Common practice, no source. */
+const deepestPit = 3;
+
+/** The string that stands at the surface when the work is done: the innermost casing that reaches it, or a pit below it. */
 const atSurface = ({ log }: RuleContext): PipeString | null =>
   log.strings
-    .filter((each) => each.kind === 'casing' && isPermanent(each) && (topOf(each) ?? 1) <= 0)
+    .filter(
+      (each) => each.kind === 'casing' && isPermanent(each) && (topOf(each) ?? Number.POSITIVE_INFINITY) <= deepestPit,
+    )
     .reduce<PipeString | null>(
       (inner, each) =>
         inner && (inner.size.outsideDiameter ?? 0) <= (each.size.outsideDiameter ?? Number.POSITIVE_INFINITY)
@@ -43,6 +48,7 @@ export const rule: Rule = {
   flagged: [
     { text: 'casing [[+0.1]] - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
     { text: 'casing +0.9 - 12 steel 168.3 x 6.4\n  shoe 12\n  cut +0.9 to [[+0.2]]' },
+    { text: 'casing [[1.2]] - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
   ],
   silent: [
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
