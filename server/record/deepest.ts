@@ -3,17 +3,16 @@ import { bottomOf } from './intervals.ts';
 
 /** The deepest depth that anything in a log speaks of, m below ground; null where nothing has a depth. */
 export function deepestOf(log: WellLog): number | null {
-  let deepest: number | null = null;
-  for (const depth of depthsOf(log)) {
-    if (depth !== null && (deepest === null || depth > deepest)) deepest = depth;
-  }
-  return deepest;
+  let deepest = Number.NEGATIVE_INFINITY;
+  for (const { interval } of log.strata) deepest = Math.max(deepest, bottomOf(interval) ?? deepest);
+  for (const depth of depthsOf(log)) deepest = Math.max(deepest, depth ?? deepest);
+  return deepest === Number.NEGATIVE_INFINITY ? null : deepest;
 }
 
 type Found = number | null;
 
 function* depthsOf(log: WellLog): Generator<Found> {
-  for (const { interval } of [...log.hole, ...log.existing, ...log.strata]) yield bottomOf(interval);
+  for (const { interval } of [...log.hole, ...log.existing]) yield bottomOf(interval);
   for (const drilling of log.drilling) {
     for (const { interval } of [...drilling.intervals, ...drilling.lost]) yield bottomOf(interval);
   }

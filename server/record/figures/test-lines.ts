@@ -175,6 +175,9 @@ function decadeFigures(analysed: Analysed): Figure[] {
 /** More readings than anyone takes by hand; the fit walks through all of them many times. */
 const mostReadings = 2000;
 
+/** More wells than anyone reads in one test; a curve is fitted to each of those up to here. */
+export const mostCurves = 40;
+
 /** The Theis curve nearest to the readings; in the pumped well, at `radius`, it gives no storage coefficient. */
 export function theisFigures(analysed: Analysed, radius: number): Figure[] {
   const all = inWindow(analysed.series.readings, analysed.from, Number.POSITIVE_INFINITY);

@@ -2,7 +2,13 @@ import type { Formula, Outcome } from '../../calculations/formula.ts';
 import { known, refused } from '../../calculations/formula.ts';
 import { about as ofCapacity, specificCapacity } from '../../calculations/pumping/specific-capacity.ts';
 import { about as ofDrawdowns, type StepReadings, stepDrawdowns } from '../../calculations/pumping/step-drawdowns.ts';
-import { linearShare, about as ofSteps, type Step, stepTest } from '../../calculations/pumping/step-test.ts';
+import {
+  linearShare,
+  about as ofSteps,
+  type Step,
+  type StepTest,
+  stepTest,
+} from '../../calculations/pumping/step-test.ts';
 import type { Phase, Test, WellLog } from '../../model/log.ts';
 import type { Shown } from '../display.ts';
 import { figureOf } from '../figure.ts';
@@ -16,6 +22,7 @@ interface Steps {
   /** Time after the start of each step at which they are compared, s. */
   readonly after: number;
   readonly each: Outcome<Step[]>;
+  readonly fit: Outcome<StepTest>;
   readonly doubtful: boolean;
 }
 
@@ -41,14 +48,15 @@ function stepsOf(phases: readonly Phase[], well: ReadWell, test: Test): Steps {
     readings: readings.filter((reading) => reading.time > 0),
   }));
   const each = after > 0 ? stepDrawdowns(read, after) : refused('a step was not read');
-  return { phases, rates, after, each, doubtful: series.some((one) => one.doubtful) };
+  const fit = each.ok ? stepTest(each.value) : each;
+  return { phases, rates, after, each, fit, doubtful: series.some((one) => one.doubtful) };
 }
 
 const timeIngredient = (steps: Steps, log: WellLog): Ingredient =>
   worked('time after the start of each step', steps.after, 'minutes', log.units, { doubtful: steps.doubtful });
 
 function lossFigures(test: Test, steps: Steps, log: WellLog): Figure[] {
-  const fit = steps.each.ok ? stepTest(steps.each.value) : steps.each;
+  const { fit } = steps;
   const figure = (name: string, title: string, shown: Shown, value: Outcome): Figure =>
     stepFigure(test, `step.${name}`, title, shown, ofSteps, [together(steps.rates, () => 0)], steps, value, log);
   const linear = fit.ok ? known(fit.value.linear) : fit;
@@ -63,7 +71,7 @@ function figuresOfStep(test: Test, index: number, steps: Steps, log: WellLog): F
   const rate = steps.rates[index];
   if (!rate) return [];
   const step = steps.each.ok ? steps.each.value[index] : undefined;
-  const fit = steps.each.ok ? stepTest(steps.each.value) : steps.each;
+  const { fit } = steps;
   const reason = steps.each.ok ? refused('the step was not read') : steps.each;
   const figure = (name: string, title: string, shown: Shown, formula: Formula, value: Outcome): Figure =>
     stepFigure(test, `step.${index + 1}.${name}`, title, shown, formula, [rate], steps, value, log);

@@ -18,23 +18,33 @@ import {
   startsOf,
 } from '../tests/drawdowns.ts';
 import type { Family } from './family.ts';
-import { type Analysed, cooperJacobFigures, decadeEnd, recoveryFigure, theisFigures } from './test-lines.ts';
+import {
+  type Analysed,
+  cooperJacobFigures,
+  decadeEnd,
+  mostCurves,
+  recoveryFigure,
+  theisFigures,
+} from './test-lines.ts';
 import { stepFigures } from './test-steps.ts';
 
 /** `test.N.specific-capacity`, `.cooper-jacob.…`, `.theis.…`, `.recovery.…`, `.step.K.…`, `.observed.K.…`. */
-export const testFigures: Family = ({ log }) => log.tests.flatMap((test) => figuresOf(test, log));
+export const testFigures: Family = ({ log }) => {
+  const wells = log.tests.reduce((sum, test) => sum + 1 + test.observed.length, 0);
+  return log.tests.flatMap((test) => figuresOf(test, log, wells <= mostCurves));
+};
 
-function figuresOf(test: Test, log: WellLog): Figure[] {
+function figuresOf(test: Test, log: WellLog, curves: boolean): Figure[] {
   const well = pumpedWell(test, log);
   const own = pumpedAnalysis(test, well, log);
   const observed = test.observed.map((each, index) => {
     const analysed = observedAnalysis(test, each, index, log);
-    return { usable: usable(analysed), prefix: analysed.id, figures: linesOf(analysed, nominalRadius) };
+    return { usable: usable(analysed), prefix: analysed.id, figures: linesOf(analysed, nominalRadius, curves) };
   });
   const other = usable(own.analysed) ? undefined : observed.find((each) => each.usable);
   return [
     capacityFigure(test, well, log),
-    ...(other ? standingIn(other, `test.${test.number}`) : ownLines(own)),
+    ...(other ? standingIn(other, `test.${test.number}`) : ownLines(own, curves)),
     ...recoveryFigures(test, well, log),
     ...stepFigures(test, well, log),
     ...observed.flatMap((each) => each.figures),
@@ -42,8 +52,8 @@ function figuresOf(test: Test, log: WellLog): Figure[] {
   ];
 }
 
-const ownLines = ({ analysed, storage, radius }: Own): Figure[] =>
-  analysed.series.readings.length > 1 ? [...storage, ...linesOf(analysed, radius)] : [];
+const ownLines = ({ analysed, storage, radius }: Own, curves: boolean): Figure[] =>
+  analysed.series.readings.length > 1 ? [...storage, ...linesOf(analysed, radius, curves)] : [];
 
 /** The first observation well speaks for the test where the pumped well was not read often enough. */
 const standingIn = (other: { prefix: string; figures: readonly Figure[] }, id: string): Figure[] =>
@@ -51,9 +61,10 @@ const standingIn = (other: { prefix: string; figures: readonly Figure[] }, id: s
     .filter((figure) => !figure.id.includes(decadeEnd))
     .map((figure) => ({ ...figure, id: figure.id.replace(other.prefix, id) }));
 
-const linesOf = (analysed: Analysed, radius: number): Figure[] => [
+/** Straight lines for every well; curves as long as there are not too many wells to fit them to. */
+const linesOf = (analysed: Analysed, radius: number, curves: boolean): Figure[] => [
   ...cooperJacobFigures(analysed),
-  ...theisFigures(analysed, radius),
+  ...(curves ? theisFigures(analysed, radius) : []),
 ];
 
 const fewestReadings = 3;

@@ -1,7 +1,7 @@
 import type { PipeString, WellLog } from '../../model/log.ts';
 import { bottomOf, type Stretch } from '../intervals.ts';
 import { type HoleWall, wideHoleBelow } from './hole-walls.ts';
-import { type Layer, layered, uncovered } from './layers.ts';
+import { firstStarting, type Layer, layered, uncovered } from './layers.ts';
 import { extentOf, footOf } from './strings.ts';
 
 /** What the flush comes up through along a stretch: the hole, or the inside of a string. `diameter` in metres. */
@@ -38,13 +38,14 @@ export function boreAbove(
     .slice(0, mostStrings)
     .filter((string) => footOf(string) !== null)
     .sort((a, b) => (footOf(a) ?? 0) - (footOf(b) ?? 0));
+  const feet = strings.map((string) => footOf(string) ?? 0);
   const profiles = new Map<number, Profile>();
   return (bit, own) => {
-    const standing = strings.filter((string) => (footOf(string) ?? 0) <= bit.top + seated);
-    let profile = profiles.get(standing.length);
+    const count = feet.filter((foot) => foot <= bit.top + seated).length;
+    let profile = profiles.get(count);
     if (!profile) {
-      profile = profileOf(standing, hole);
-      profiles.set(standing.length, profile);
+      profile = profileOf(strings.slice(0, count), hole);
+      profiles.set(count, profile);
     }
     return widestTo(profile, bit, own);
   };
@@ -113,12 +114,6 @@ function widestTo(profile: Profile, bit: Stretch, own: Bore | null): WidestBore 
 }
 
 function widestAbove({ bores, widest }: Profile, reach: number): Layer<Bore> | null {
-  let [low, high] = [0, bores.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((bores[middle]?.top ?? 0) < reach) low = middle + 1;
-    else high = middle;
-  }
-  const index = widest[low - 1];
+  const index = widest[firstStarting(bores, reach) - 1];
   return index === undefined ? null : (bores[index] ?? null);
 }

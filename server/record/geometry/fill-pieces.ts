@@ -3,8 +3,8 @@ import type { Fill, PipeString } from '../../model/log.ts';
 import { type Stretch, stretchOf } from '../intervals.ts';
 import type { AnnulusPiece } from '../record.ts';
 import type { HoleWall } from './hole-walls.ts';
-import { type Layer, layered, uncovered, within } from './layers.ts';
-import { extentOf, nameOf, outsidesOf } from './strings.ts';
+import { countWithin, type Layer, layered, uncovered, within } from './layers.ts';
+import { extentOf, nameOf, type Outside, outsidesOf } from './strings.ts';
 import { type StringWall, stringsAround } from './strings-around.ts';
 
 /**
@@ -32,7 +32,11 @@ type Outer = { readonly hole: HoleWall } | { readonly around: StringWall };
 
 /** More strings than any well has. */
 const mostStrings = 64;
-const tooMany = `no more than ${mostStrings} strings in one file`;
+const tooManyStrings = `no more than ${mostStrings} strings in one file`;
+
+/** More changes of diameter than any hole has along one fill. */
+const mostChanges = 200;
+const tooManyChanges = `no more than ${mostChanges} changes of diameter along one fill`;
 
 const nowhere: FillPlace = { pieces: [], unknown: [], lines: [], doubtful: false, belowFoot: null };
 
@@ -51,7 +55,9 @@ export function placeOfFill(
   const stretch = stretchOf(fill.interval);
   if (!stretch) return nowhere;
   if (string.driven) return unreckoned(stretch, `${nameOf(string)} is driven: it has no annulus`, null);
-  if (strings.length > mostStrings) return unreckoned(stretch, tooMany, tooMany);
+  if (strings.length > mostStrings) return unreckoned(stretch, tooManyStrings, tooManyStrings);
+  if (countWithin(hole, stretch) + countWithin(outsidesOf(string), stretch) > mostChanges)
+    return unreckoned(stretch, tooManyChanges, tooManyChanges);
   const extent = extentOf(string);
   const depths = `the depths of ${nameOf(string)}`;
   if (!extent) return unreckoned(stretch, `${depths} are not written down`, depths);
@@ -84,19 +90,16 @@ function outersOf(
   ]);
 }
 
-interface Inner {
-  readonly outside: number | null;
-}
-
-function innersOf(fill: Fill, string: PipeString, stretch: Stretch, foot: number): Layer<Inner>[] {
-  const outsides = outsidesOf(string);
-  const open = { top: foot, bottom: stretch.bottom, of: { outside: 0 } };
-  return within(layered<Inner>(fillsBelowFoot(fill) ? [...outsides, open] : outsides), stretch);
+/** The string along a fill; below its foot nothing, where the fill takes in the open hole. */
+function innersOf(fill: Fill, string: PipeString, stretch: Stretch, foot: number): Layer<Outside>[] {
+  const pipe = within(outsidesOf(string), stretch);
+  if (!fillsBelowFoot(fill) || stretch.bottom <= foot) return pipe;
+  return [...pipe, { top: Math.max(stretch.top, foot), bottom: stretch.bottom, of: { outside: 0 } }];
 }
 
 function reckon(
   outers: readonly Layer<Outer>[],
-  inners: readonly Layer<Inner>[],
+  inners: readonly Layer<Outside>[],
   stretch: Stretch,
   extent: Stretch,
   string: PipeString,
@@ -145,7 +148,7 @@ function withoutWall(gap: Stretch): UnknownStretch[] {
   return stretches;
 }
 
-function pieceOf(outer: Layer<Outer>, inner: Inner, string: PipeString): AnnulusPiece | UnknownStretch {
+function pieceOf(outer: Layer<Outer>, inner: Outside, string: PipeString): AnnulusPiece | UnknownStretch {
   const { top, bottom } = outer;
   const missing = missingFact(outer, inner, string);
   if (missing) return { top, bottom, ...missing };
@@ -158,7 +161,7 @@ function pieceOf(outer: Layer<Outer>, inner: Inner, string: PipeString): Annulus
 
 type Missing = Omit<UnknownStretch, keyof Stretch>;
 
-function missingFact({ of }: Layer<Outer>, inner: Inner, string: PipeString): Missing | null {
+function missingFact({ of }: Layer<Outer>, inner: Outside, string: PipeString): Missing | null {
   if (inner.outside === null) {
     const what = `the outside diameter of ${nameOf(string)}`;
     return { why: `${what} is not written down`, fact: what, local: false };

@@ -62,6 +62,21 @@ export function within<T>(layers: readonly Layer<T>[], { top, bottom }: Stretch)
   return cut;
 }
 
+/** How many layers (sorted, without overlap) a stretch touches. */
+export const countWithin = <T>(layers: readonly Layer<T>[], { top, bottom }: Stretch): number =>
+  Math.max(0, firstStarting(layers, bottom) - firstBelow(layers, top));
+
+/** Index of the first layer whose top lies at a depth or below it. */
+export function firstStarting<T>(layers: readonly Layer<T>[], depth: number): number {
+  let [low, high] = [0, layers.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((layers[middle]?.top ?? 0) >= depth) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
 /** Index of the first layer whose bottom lies below a depth. */
 function firstBelow<T>(layers: readonly Layer<T>[], depth: number): number {
   let [low, high] = [0, layers.length];

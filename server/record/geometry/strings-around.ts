@@ -1,6 +1,6 @@
 import type { Period, PipeString } from '../../model/log.ts';
 import type { Stretch } from '../intervals.ts';
-import { type Layer, layered, uncovered } from './layers.ts';
+import { type Layer, layered } from './layers.ts';
 import { extentOf, footOf, type Standing, standingDuring } from './strings.ts';
 
 /** A string that stands, or may stand, around another. */
@@ -28,7 +28,7 @@ export function stringsAround(
     const extent = extentOf(other);
     if (standing === 'gone' || !extent || extent.top >= stretch.bottom || extent.bottom <= stretch.top) continue;
     layers.push({ ...extent, of: { string: other, inside: other.size.insideDiameter, standing } });
-    if (uncovered(layered(layers), stretch).length === 0) break;
+    if (extent.top <= stretch.top && extent.bottom >= stretch.bottom) break;
   }
   return layered(layers);
 }

@@ -1,6 +1,6 @@
 import type { Period, PipeString, Screen } from '../../model/log.ts';
 import { bottomOf, type Stretch, stretchOf, topOf } from '../intervals.ts';
-import type { Layer } from './layers.ts';
+import { type Layer, layered } from './layers.ts';
 import { endOf, orderOf, startOf } from './moments.ts';
 
 /** Whether a string stands in the hole while something is placed. */
@@ -18,27 +18,49 @@ export function standingDuring(string: PipeString, work: Period | null): Standin
   return pulled === 'before' ? 'gone' : 'stands';
 }
 
-/** The stretch that a string and the screens on it take up; null where its depths are not known. */
-export function extentOf(string: PipeString): Stretch | null {
-  const parts = [string.interval, ...string.screens.map((screen) => screen.interval)].map(stretchOf);
-  const known = parts.filter((part) => part !== null);
-  if (known.length === 0 || parts[0] === null) return null;
-  return {
-    top: Math.min(...known.map((part) => part.top)),
-    bottom: Math.max(...known.map((part) => part.bottom)),
+/** Keeps what was worked out of a string, which never changes once the log is built. */
+function kept<T>(work: (string: PipeString) => T): (string: PipeString) => T {
+  const found = new WeakMap<PipeString, { readonly value: T }>();
+  return (string) => {
+    let entry = found.get(string);
+    if (!entry) {
+      entry = { value: work(string) };
+      found.set(string, entry);
+    }
+    return entry.value;
   };
 }
 
-/** The outside of a string from the top down: its screens with their own diameter, then the pipe. */
-export function outsidesOf(string: PipeString): Layer<{ readonly outside: number | null }>[] {
-  const screens = string.screens.flatMap((screen) => layerOf(screen, outsideOfScreen(screen, string)));
-  return [...screens, ...layerOf(string, string.size.outsideDiameter)];
+/** The stretch that a string and the screens on it take up; null where its depths are not known. */
+export const extentOf = kept((string): Stretch | null => {
+  const own = stretchOf(string.interval);
+  if (!own) return null;
+  let { top, bottom } = own;
+  for (const { interval } of string.screens) {
+    const screen = stretchOf(interval);
+    top = Math.min(top, screen?.top ?? top);
+    bottom = Math.max(bottom, screen?.bottom ?? bottom);
+  }
+  return { top, bottom };
+});
+
+export interface Outside {
+  /** m; null where it was not written down. */
+  readonly outside: number | null;
 }
 
-const layerOf = (part: PipeString | Screen, outside: number | null): Layer<{ readonly outside: number | null }>[] => {
+/** The outside of a string from the top down, without overlap: its screens with their own diameter, else the pipe. */
+export const outsidesOf = kept((string): Layer<Outside>[] =>
+  layered([
+    ...string.screens.flatMap((screen) => layerOf(screen, outsideOfScreen(screen, string))),
+    ...layerOf(string, string.size.outsideDiameter),
+  ]),
+);
+
+function layerOf(part: PipeString | Screen, outside: number | null): Layer<Outside>[] {
   const stretch = stretchOf(part.interval);
   return stretch ? [{ ...stretch, of: { outside } }] : [];
-};
+}
 
 /** Outside diameter of a screen in metres; the string's own where none was written for it. */
 export const outsideOfScreen = (screen: Screen, string: PipeString): number | null =>
