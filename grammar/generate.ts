@@ -90,7 +90,7 @@ function textMateGrammar(): object {
 function languageConfiguration(): object {
   const openers = keywordsOf((row) => row.where === 'section');
   return {
-    comments: { lineComment: '# ' },
+    comments: { lineComment: '#' },
     brackets: [['(', ')']],
     autoClosingPairs: [{ open: '(', close: ')' }],
     surroundingPairs: [

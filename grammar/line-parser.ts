@@ -288,7 +288,16 @@ class LineParser extends EmbeddedActionsParser {
 
   private readonly openInterval = this.RULE('openInterval', (): Atom => {
     const dash = this.OR([{ ALT: () => this.CONSUME(Dash) }, { ALT: () => this.CONSUME(To) }]);
-    const to = this.SUBRULE(this.quantity);
+    let to = this.SUBRULE(this.quantity);
+    this.OPTION2({
+      GATE: () => this.joinsInches(to),
+      DEF: () => {
+        const inches = this.SUBRULE3(this.quantity);
+        this.ACTION(() => {
+          to = joinFeetAndInches(to, inches);
+        });
+      },
+    });
     let second: Quantity | null = null;
     this.OPTION({
       GATE: () => this.isDash(1) && this.startsValue(2),

@@ -192,10 +192,10 @@ const fileRows: readonly Row[] = [
   textRow('tag', "the well's tag", 'tag A 104422'),
   textRow('permit', 'permit or notice of intent', 'permit 2026-114'),
   row('use', 'file', 'what the water is for', 'use domestic', {
-    slots: [slot('use', [terms('use'), of('text')], 'use', { many: true })],
+    slots: [slot('use', [terms('use'), of('text')], 'use', { many: true, expected: true })],
   }),
   row('status', 'file', 'state of the well when it was left', 'status in use', {
-    slots: [slot('status', [terms('status'), of('text')], 'status')],
+    slots: [slot('status', [terms('status'), of('text')], 'status', { expected: true })],
   }),
   row('began', 'file', 'first day of the work', 'began 2026-05-04', {
     keywords: ['began', 'started'],

@@ -97,6 +97,8 @@ const layers: Readonly<Record<string, Layer>> = {
 const exceptions: Readonly<Record<string, readonly string[]>> = {
   // The schemas of the record are published as JSON Schema.
   'server/export': ['server/record/record.ts'],
+  // The version that the command line prints.
+  'server/cli': ['package.json'],
   // The names and types of our own requests.
   client: ['server/lsp/protocol.ts'],
 };

@@ -12,6 +12,7 @@ const cases: readonly [rule: number, text: string, reading: string][] = [
   [1, `strata\n>12'6 - 20' clay`, 'strata.line | 12.5 ft to 20 ft | description: "clay"'],
   [1, `strata\n>12'6'' - 20' clay`, 'strata.line | 12.5 ft to 20 ft | description: "clay"'],
   [1, 'strata\n>12 ft 6 in - 20 ft clay', 'strata.line | 12.5 ft to 20 ft | description: "clay"'],
+  [1, 'hole\n>- 12 ft 9 in 8 in', 'hole.line | … to 12.75 ft | diameter: 8 in'],
   [1, `casing 0 - 20\n>centralizers 12', 6'`, 'centralizers |  | positions: 12 ft, 6 ft'],
   [1, `>photo 3 "one; two.jpg"`, "photo | 3 | file: 'one; two.jpg'"],
   [1, `casing 0 - 9\n>shoe 7.2 driller's`, "shoe | 7.2 |  | unknown-term <driller's>"],
