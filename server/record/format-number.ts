@@ -20,10 +20,16 @@ function decimalsFor(value: number, count: number): number {
 /** `value` as plain digits, never with an exponent: 0.20466 with three significant digits is `0.205`. */
 export function formatNumber(value: number, digits: Digits): string {
   if (!Number.isFinite(value)) return '?';
-  if (digits.kind === 'decimals') return withoutMinusZero(value.toFixed(clampDecimals(digits.count)));
+  if (digits.kind === 'decimals') return fixed(value, clampDecimals(digits.count));
   const rounded = Number(value.toPrecision(Math.min(Math.max(digits.count, 1), 15)));
-  return withoutMinusZero(rounded.toFixed(decimalsFor(value, digits.count)));
+  return fixed(rounded, decimalsFor(value, digits.count));
 }
+
+/** From here on `toFixed` writes an exponent. */
+const hugeFrom = 1e21;
+
+const fixed = (value: number, places: number): string =>
+  Math.abs(value) >= hugeFrom ? BigInt(value).toString() : withoutMinusZero(value.toFixed(places));
 
 const withoutMinusZero = (text: string): string => (/^-0(\.0*)?$/.test(text) ? text.slice(1) : text);
 
