@@ -34,6 +34,11 @@ describe('casing', () => {
     expect(figure.caution).toContain('cement heats plastic');
   });
 
+  test('a lining of concrete rings is not weighed as pipe', () => {
+    const ids = recordOf('casing 0 - 10 concrete 900 x 75').figures.map((figure) => figure.id);
+    expect(ids).toEqual(['casing.1.length']);
+  });
+
   test('a string of unknown material has no mass', () => {
     expect(figureIn(recordOf('casing 0 - 10 168.3 x 6.4'), 'casing.1.mass').waitsFor).toEqual([
       'the material of casing 1',

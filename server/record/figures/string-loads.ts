@@ -11,18 +11,20 @@ import { fillDensity } from '../fills/fill-density.ts';
 import { nameOf } from '../geometry/strings.ts';
 import { type Ingredient, lengthOf, ofFigure, worked } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
-import { isPvc, isSteel } from '../strings/material-density.ts';
+import { isPvc, isSteel, pipeDensityOf } from '../strings/material-density.ts';
 import { densityOfPipe, outsideOf, wallOf } from '../strings/pipe-ingredients.ts';
 import type { Family } from './family.ts';
 
 /** `casing.N.mass`, `.hoist-load`, `.collapse-resistance`, `.buoyed-weight-empty`, `.buoyed-weight-full`. */
 export const stringLoadFigures: Family = (context) =>
   context.log.strings.flatMap((string) => [
-    massFigure(string, context),
-    hoistFigure(string, context),
+    ...(isPipe(string) ? [massFigure(string, context), hoistFigure(string, context)] : []),
     ...collapseFigures(string, context),
     ...buoyedFigures(string, context),
   ]);
+
+/** Rings of concrete, brick, stone and the like are no pipe to weigh by its wall. */
+const isPipe = (string: PipeString): boolean => string.material === null || pipeDensityOf(string) !== null;
 
 function pipeOf(string: PipeString, { log }: RecordContext): Ingredient[] {
   return [outsideOf(string, log.units), wallOf(string, log.units), densityOfPipe(string, log.units)];
