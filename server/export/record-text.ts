@@ -36,7 +36,13 @@ function cautionsText({ figures }: WellRecord): string[] {
   return cautions.length === 0 ? [] : [heading('Cautions', '-'), cautions.join('\n')];
 }
 
-/** The record as plain text: tables in the order of a well record, then the calculation sheet and the cautions. */
+/** What nobody wrote down and what is in doubt, each with its line. */
+function questionsText({ log }: WellRecord): string[] {
+  const questions = log.questions.map(({ span, what, kind }) => `  line ${span.line + 1}: ${oneLine(what)} (${kind})`);
+  return questions.length === 0 ? [] : [heading('Questions for the crew', '-'), questions.join('\n')];
+}
+
+/** The record as plain text: tables in the order of a well record, then the calculation sheet, the cautions and the questions. */
 export function recordText(record: WellRecord): string {
   const tables = recordTables(record.log).flatMap(({ title, tables: each }) => [
     heading(title, '-'),
@@ -48,6 +54,7 @@ export function recordText(record: WellRecord): string {
     ...tables,
     ...figuresText(record),
     ...cautionsText(record),
+    ...questionsText(record),
   ];
   return `${parts.join('\n\n')}\n`;
 }

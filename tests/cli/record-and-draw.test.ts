@@ -37,10 +37,11 @@ describe('record', () => {
 
   test('the text has the log, the figures and the questions', async () => {
     const { output } = await drillhand(['record', '-'], {}, { input: `${sample}\ncasing 0 - ? pvc 114.3\n` });
-    expect(output).toMatch(/^Record of KH-04\n=+\n/);
-    expect(output).toContain('silty clay, brown, stiff, some gravel');
+    expect(output).toMatch(/^The checks and figures are a help, not the law/);
+    expect(output).toMatch(/\nRecord of KH-04\n=+\n/);
+    expect(output).toMatch(/silty clay, brown, stiff, some gravel/i);
     expect(output).toContain('0.205 m³ (54.1 US gal)');
-    expect(output).toMatch(/Questions for the crew\n-+\n {2}line \d+: /);
+    expect(output).toMatch(/Questions for the crew\n-+\n\n {2}line \d+: /);
   });
 
   test('the page stands alone and takes no orders from the log', async () => {

@@ -1,18 +1,16 @@
 import type { Snapshot } from '../../analysis/snapshot.ts';
+import { recordHtml, recordJson, recordText } from '../../export/index.ts';
 import { type Arguments, type Command, choiceOption } from '../command.ts';
 import { analyseText } from '../engine.ts';
 import { type Exit, exit } from '../exit.ts';
 import { readLog, singleInput } from '../inputs.ts';
-import { recordPage } from '../record-page.ts';
-import { recordText } from '../record-text.ts';
+import { printable } from '../printable.ts';
 import { todayFrom, todayOption } from '../today.ts';
 import type { World } from '../world.ts';
 
-const recordJson = ({ record }: Snapshot): string => `${JSON.stringify(record, null, 2)}\n`;
-
-function written(snapshot: Snapshot, format: string): string {
-  if (format === 'json') return recordJson(snapshot);
-  return format === 'html' ? recordPage(snapshot) : recordText(snapshot);
+function written({ record, findings }: Snapshot, format: string): string {
+  if (format === 'json') return recordJson(record);
+  return format === 'html' ? recordHtml(record, findings) : printable(recordText(record));
 }
 
 async function run(given: Arguments, world: World): Promise<Exit> {
