@@ -1,6 +1,6 @@
 import { common, ground, list } from './build.ts';
 
-/* Pattern numbers are those of the lithologic patterns 601 to 686 and 701 to 733 of FGDC-STD-013-2006. */
+/* Pattern numbers are those of the lithologic patterns 601 to 686 and 701 to 733 of FGDC-STD-013-2006; 601 to 616 are from memory. */
 
 const soil = ground('soil', false, common);
 const fine = ground('fine', false, 'ASTM D2488');
