@@ -1,5 +1,6 @@
 import { type Atom, problem, type Word } from './atoms.ts';
 import { descriptionProblems } from './describe.ts';
+import { emptyQuantity } from './empty-quantity.ts';
 import { fits, isLengthLike, isMilitaryTime } from './fits.ts';
 import { nearWords } from './near.ts';
 import { type RawLine, readRawLine } from './raw-line.ts';
@@ -10,7 +11,6 @@ import { matchAt, nearest, normalise } from './terms/index.ts';
 import type { Piece } from './terms/pieces.ts';
 import type { ListId, Term } from './terms/term.ts';
 import type { DescriptionValue, Interval, Item, Problem, Product, Quantity, Value } from './tree.ts';
-
 import { units } from './units.ts';
 
 /** What a line says, by the row of the table that reads it. */
@@ -35,26 +35,6 @@ const isValue = (atom: Atom): atom is Exclude<Atom, { kind: 'word' | 'mark' | 's
   atom.kind !== 'word' && atom.kind !== 'mark' && atom.kind !== 'symbol' && atom.kind !== 'bad';
 
 const between = (a: Columns, b: Columns): Columns => ({ start: a.start, end: b.end });
-
-const emptyQuantity = (at: Columns): Quantity => ({
-  kind: 'quantity',
-  number: null,
-  high: null,
-  unit: null,
-  unitAt: null,
-  decimals: 0,
-  form: 'plain',
-  approximate: false,
-  doubtful: false,
-  bound: null,
-  plus: false,
-  minus: false,
-  td: false,
-  datum: null,
-  figure: '?',
-  start: at.start,
-  end: at.end,
-});
 
 const bottomQuantity = (at: Word): Quantity => ({ ...emptyQuantity(at), td: true, figure: at.text });
 

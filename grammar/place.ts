@@ -1,7 +1,8 @@
 import { problem } from './atoms.ts';
+import { emptyQuantity } from './empty-quantity.ts';
 import type { Columns } from './span.ts';
 import { matchAt } from './terms/index.ts';
-import type { Item, Problem, Quantity } from './tree.ts';
+import type { Item, Problem } from './tree.ts';
 import { unitById } from './units.ts';
 
 interface Piece extends Columns {
@@ -42,30 +43,13 @@ function angleOf(text: string): Angle | null {
   return { value, decimals: 6, minus: sign === '-', doubtful: doubt !== '', letter };
 }
 
-const plainQuantity: Omit<Quantity, keyof Columns | 'figure'> = {
-  kind: 'quantity',
-  number: null,
-  high: null,
-  unit: null,
-  unitAt: null,
-  decimals: 0,
-  form: 'plain',
-  approximate: false,
-  doubtful: false,
-  bound: null,
-  plus: false,
-  minus: false,
-  td: false,
-  datum: null,
-};
-
 const angleItem = (slot: string, angle: Angle, at: Columns, figure: string): Item => ({
   slot,
   label: null,
   start: at.start,
   end: at.end,
   value: {
-    ...plainQuantity,
+    ...emptyQuantity(at),
     number: angle.value,
     decimals: angle.decimals,
     minus: angle.minus || /[SW]/i.test(angle.letter),
@@ -90,7 +74,7 @@ function lengthItem(slot: string, piece: Piece, unitPiece: Piece | null, label: 
     start,
     end,
     value: {
-      ...plainQuantity,
+      ...emptyQuantity({ start: piece.start, end }),
       number: Number(figure),
       unit: unitById((unit ?? unitPiece?.text ?? 'm').toLowerCase()) ?? null,
       unitAt: unitPiece ?? null,

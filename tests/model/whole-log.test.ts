@@ -1,56 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { WellLog } from '../../server/model/log.ts';
+import { rockWell as text } from '../record/rock-well.ts';
 import { endsOf, logOf } from './log-of.ts';
-
-const text = `# Kestrel Hollow, lot 4
-well      KH-04
-units     m mm
-rules     general
-place     44.6128 -78.3042
-ground    287.4 m
-owner     Kestrel Hollow Water Co-op
-use       domestic
-began     2026-05-04
-finished  2026-05-06
-
-hole
-  0    - 7.2    254   air rotary
-       - 61     152   down-the-hole hammer
-
-strata
-  0    - 0.3    topsoil, dark brown
-       - 3.8    silty clay, brown, stiff, some gravel
-       - 6.1    sand and gravel, grey, wet
-       - 44.2   limestone, grey, fractured        ; soft seam at 22
-       - 61     limestone, dark grey, hard
-
-casing  +0.45 - 7.2   steel  168.3 x 6.4  welded
-  shoe          7.2
-  centralizers  1.5  4  6.7
-  joints        6.1  1.55
-  grout         0 - 7.2   neat cement, 0.29 m3, 9 x 40 kg bags, w/c 0.5, tremie, 2026-05-05 09:30
-
-drilling  air 21 m3/min 2400 kPa, pipe 114
-  7.2  - 13.2   18 min   air
-       - 19.2   21 min   air+water 12 L/min
-       - 25.2    9 min   foam                     ; returns lost 22 - 23
-
-water
-  38.5     fresh, 25 L/min
-  54       fresh, 15 L/min
-  level    5.2   2026-05-07
-
-test  pump 40 L/min, intake 50, 2026-05-07 08:00
-  0      5.2
-  1      6.14
-  2      6.71
-  60    11.9
-  recovery
-  1     10.2
-  60     5.6
-
-disinfection  100 mg/L, 12 h, 2026-05-08
-`;
 
 const inAHurry = ['strata', '0-.3 ts dk brn', '-3.8 slty cl brn stf sm gvl', '-6.1 sd&gvl gry wet'];
 
