@@ -35,15 +35,14 @@ export const typing = (workbench: Workbench): Tests => ({
     await textLine(page, /limstone/).click();
     await page.keyboard.press('End');
     for (let step = 0; step < ' gry'.length + 2; step++) await page.keyboard.press('ArrowLeft');
-    await page.keyboard.press('Control+.');
-    await page
-      .locator('.action-widget .monaco-list-row', { hasText: /limestone/ })
-      .first()
-      .waitFor();
-    await page
-      .locator('.action-widget .monaco-list-row', { hasText: /limestone/ })
-      .first()
-      .click();
+    const fix = page.locator('.action-widget .monaco-list-row', { hasText: /limestone/ }).first();
+    // A person who asks before the editor has the fixes asks again.
+    for (let ask = 0; ask < 5 && !(await fix.isVisible()); ask++) {
+      await page.keyboard.press('Control+.');
+      await fix.waitFor({ timeout: 4000 }).catch(() => page.keyboard.press('Escape'));
+    }
+    await fix.waitFor();
+    await fix.click();
     await textLine(page, /limestone/).waitFor();
   },
 
