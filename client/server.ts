@@ -55,8 +55,18 @@ export class CheckerServer {
 
   /** The preview of an open log, or null where the server does not have it open. */
   preview(uri: vscode.Uri): Promise<Preview | null> {
-    const params: PreviewParams = { textDocument: { uri: this.#client.code2ProtocolConverter.asUri(uri) } };
-    return this.#client.sendRequest<Preview | null>(previewRequest, params);
+    const params: PreviewParams = { textDocument: { uri: this.nameOf(uri) } };
+    return this.ask<Preview | null>(previewRequest, params);
+  }
+
+  /** Asks the server something beyond the language server protocol; the names are in `server/lsp/protocol.ts`. */
+  ask<Answer>(method: string, params: unknown): Promise<Answer> {
+    return this.#client.sendRequest<Answer>(method, params);
+  }
+
+  /** The name by which the server knows a document. */
+  nameOf(uri: vscode.Uri): string {
+    return this.#client.code2ProtocolConverter.asUri(uri);
   }
 
   isSameDocument(analysed: AnalysedParams, uri: vscode.Uri): boolean {

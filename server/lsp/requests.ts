@@ -3,15 +3,12 @@ import {
   CodeActionRequest,
   CompletionRequest,
   CompletionResolveRequest,
-  type Connection,
   DocumentFormattingRequest,
   DocumentHighlightRequest,
   DocumentRangeFormattingRequest,
   DocumentSymbolRequest,
   FoldingRangeRequest,
-  type GenericRequestHandler,
   HoverRequest,
-  type ProtocolRequestType,
   RequestType,
   SelectionRangeRequest,
   SemanticTokensRangeRequest,
@@ -45,35 +42,8 @@ import {
   tokenNumbersOf,
 } from './convert.ts';
 import { type Preview, type PreviewParams, previewRequest } from './protocol.ts';
+import { onDocument, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
-
-/** Answers one kind of request for as long as the connection lives. */
-export type Registration = (connection: Connection, session: Session) => void;
-
-interface AboutDocument {
-  readonly textDocument: { readonly uri: string };
-}
-
-/** A request about an open document; `empty` answers for one that is not open, and where the feature fails. */
-function onDocument<P extends AboutDocument, R, PR, E, RO>(
-  type: ProtocolRequestType<P, R, PR, E, RO> | RequestType<P, R, E>,
-  empty: R,
-  answer: (snapshot: Snapshot, params: P, session: Session) => R,
-): Registration {
-  const answered = (session: Session, params: P): R => {
-    try {
-      const snapshot = session.snapshot(params.textDocument.uri);
-      return snapshot === null ? empty : answer(snapshot, params, session);
-    } catch (error) {
-      session.fail(type.method, error);
-      return empty;
-    }
-  };
-  return (connection, session) => {
-    const handler: GenericRequestHandler<unknown, unknown> = (params: P) => answered(session, params);
-    connection.onRequest(type.method, handler);
-  };
-}
 
 const abilityOf = ({ client }: Session): CompletionAbility => {
   const completion = client.textDocument?.completion;
