@@ -1,5 +1,6 @@
 // Bundles what is shipped into dist/. `--minify` for a package; `build()` for the other scripts.
 import { chmodSync, copyFileSync, mkdirSync, rmSync } from 'node:fs';
+import { writeShippedFiles } from './shipped-files.mjs';
 import { inRoot, isMain } from './steps.mjs';
 
 const node = { platform: 'node', target: 'node20' };
@@ -44,7 +45,7 @@ const bundleOne = async (options, minify) => {
 export async function build({ minify = false } = {}) {
   rmSync(inRoot('dist'), { recursive: true, force: true });
   mkdirSync(inRoot('dist'), { recursive: true });
-  await Promise.all(bundles.map((options) => bundleOne(options, minify)));
+  await Promise.all([writeShippedFiles(inRoot('dist')), ...bundles.map((options) => bundleOne(options, minify))]);
   copyFileSync(inRoot('client/webview/preview.css'), inRoot('dist/preview.css'));
   chmodSync(inRoot('dist/cli.mjs'), 0o755);
 }

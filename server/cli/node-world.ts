@@ -55,6 +55,7 @@ export const nodeWorld = (today: string): World => ({
   logsIn: async (folder) => (await found('**/*.well', folder)).map((each) => path.join(folder, each)),
   readFile: (name) => readFile(name),
   readInput,
+  asset: (name) => readFile(new URL(name, import.meta.url)),
   writeFile: replaceFile,
   print: (text) => void process.stdout.write(text),
   complain: (text) => void process.stderr.write(text),

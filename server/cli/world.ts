@@ -15,6 +15,8 @@ export interface World {
   /** Rejects with the system's own error. */
   readonly readFile: (path: string) => Promise<Uint8Array>;
   readonly readInput: () => Promise<Uint8Array>;
+  /** A file shipped beside the program, such as a font. Rejects where there is none. */
+  readonly asset: (name: string) => Promise<Uint8Array>;
   /** Replaces a file as a whole or not at all. Rejects with the system's own error. */
   readonly writeFile: (path: string, bytes: Uint8Array) => Promise<void>;
   readonly print: (text: string | Uint8Array) => void;

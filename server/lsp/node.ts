@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { startServer } from './server.ts';
 import { todayHere } from './settings.ts';
@@ -20,4 +22,7 @@ const transports = ['--node-ipc', '--stdio', '--socket', '--pipe'];
 const isNamed = process.argv.some((argument) => transports.some((name) => argument.split('=')[0] === name));
 if (!isNamed) process.argv.push(process.send === undefined ? '--stdio' : '--node-ipc');
 
-startServer(createConnection(ProposedFeatures.all), { today: todayHere });
+startServer(createConnection(ProposedFeatures.all), {
+  today: todayHere,
+  asset: (name) => readFile(path.join(path.dirname(process.argv[1] ?? ''), name)),
+});

@@ -13,6 +13,8 @@ const settingsWait = 2000;
 /** The one thing from outside that a session asks for itself. */
 export interface World {
   readonly today: () => string;
+  /** A file shipped beside the program, such as a font. Rejects where there is none. */
+  readonly asset: (name: string) => Promise<Uint8Array>;
 }
 
 const errorText = (error: unknown): string => (error instanceof Error ? (error.stack ?? error.message) : String(error));
@@ -38,6 +40,10 @@ export class Session {
 
   get client(): ClientCapabilities {
     return this.#client;
+  }
+
+  asset(name: string): Promise<Uint8Array> {
+    return this.#world.asset(name);
   }
 
   begin(client: ClientCapabilities, options: unknown): void {

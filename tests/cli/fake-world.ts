@@ -2,6 +2,7 @@ import { Buffer } from 'node:buffer';
 import type { Exit } from '../../server/cli/exit.ts';
 import { runProgram } from '../../server/cli/program.ts';
 import type { World } from '../../server/cli/world.ts';
+import { shippedFile } from '../export/shipped-file.ts';
 
 type Content = string | Uint8Array;
 
@@ -55,6 +56,7 @@ export async function drillhand(
       return bytes;
     },
     readInput: async () => bytesOf(input),
+    asset: shippedFile,
     writeFile: async (path, bytes) => {
       if (writeError !== undefined) throw systemError(writeError);
       files.set(path, bytes);
