@@ -1,6 +1,7 @@
 import type { Tree } from '../../grammar/tree.ts';
 import type { WellLog } from '../model/log.ts';
 import type { Limits } from '../packs/limits.ts';
+import type { OwnPacks } from '../packs/own-packs.ts';
 import type { Record as WellRecord } from '../record/record.ts';
 import type { Finding } from '../rules/rule.ts';
 import type { Settings } from './snapshot.ts';
@@ -18,8 +19,8 @@ export interface Stages {
   readonly parse: (lines: readonly string[]) => Tree;
   readonly reparse: (tree: Tree, first: number, removed: number, inserted: readonly string[]) => Tree;
   readonly build: (tree: Tree) => WellLog;
-  /** Limits in force for the packs of these ids. */
-  readonly limits: (packs: readonly string[]) => Limits;
+  /** Limits in force for the packs of these ids; `own` are those of the workspace. */
+  readonly limits: (packs: readonly string[], own: OwnPacks) => Limits;
   readonly record: (log: WellLog, limits: Limits) => WellRecord;
   readonly rules: (known: Known, settings: Settings) => readonly Finding[];
 }

@@ -1,6 +1,7 @@
 import type { Tree } from '../../grammar/tree.ts';
 import type { WellLog } from '../model/log.ts';
 import type { Limits } from '../packs/limits.ts';
+import { noOwnPacks } from '../packs/own-packs.ts';
 import type { Record as WellRecord } from '../record/record.ts';
 import type { Finding } from '../rules/rule.ts';
 import { emptyRecord, failureOf, unknownLog } from './fallback.ts';
@@ -41,10 +42,11 @@ export function versionOf(stages: Stages, { version, lines, tree, failures }: Pa
         return instead();
       }
     });
+  const ownPacks = settings.own ?? noOwnPacks;
   const log = guarded('reading the log', () => stages.build(tree), unknownLog);
   const limits = guarded(
     'finding the limits',
-    (): Limits => stages.limits(packsOf(settings, log())),
+    (): Limits => stages.limits(packsOf(settings, log()), ownPacks),
     () => ({}),
   );
   const record = guarded(
@@ -66,8 +68,12 @@ export function versionOf(stages: Stages, { version, lines, tree, failures }: Pa
     version,
     lines,
     tree,
+    ownPacks,
     get log() {
       return log();
+    },
+    get limits() {
+      return limits();
     },
     get record() {
       return record();

@@ -39,7 +39,8 @@ const byId = new Map(packs.map((pack) => [pack.id, pack]));
 /** The pack of that id, in any letter case. */
 export const packById = (id: string): Pack | undefined => byId.get(id.toLowerCase());
 
-const named = (id: string, own: readonly Pack[]): Pack | undefined =>
+/** The pack of that id, in any letter case; one of the workspace takes the place of the program's own. */
+export const packNamed = (id: string, own: readonly Pack[]): Pack | undefined =>
   own.find((pack) => pack.id.toLowerCase() === id.toLowerCase()) ?? packById(id);
 
 /**
@@ -51,7 +52,7 @@ export function limitsFor(
   facts: Facts = noFacts,
   own: readonly Pack[] = [],
 ): { limits: Limits; unknown: string[] } {
-  const chosen = ids.map((id) => named(id, own)).filter((pack) => pack !== undefined);
-  const unknown = ids.filter((id) => named(id, own) === undefined);
+  const chosen = ids.map((id) => packNamed(id, own)).filter((pack) => pack !== undefined);
+  const unknown = ids.filter((id) => packNamed(id, own) === undefined);
   return { limits: strictestOf(chosen.length > 0 ? [...new Set(chosen)] : [general], facts), unknown };
 }

@@ -1,6 +1,7 @@
 import type { Problem, ProblemCode, Tree } from '../../grammar/tree.ts';
 import type { WellLog } from '../model/log.ts';
 import type { Limits } from '../packs/limits.ts';
+import { noOwnPacks, type OwnPacks } from '../packs/own-packs.ts';
 import type { Record as WellRecord } from '../record/record.ts';
 import type { RuleContext } from './rule.ts';
 
@@ -35,10 +36,12 @@ export interface ContextParts {
   readonly record: () => WellRecord;
   readonly limits: Limits;
   readonly today: string | null;
+  /** Packs of the workspace; none where left out. */
+  readonly ownPacks?: OwnPacks;
 }
 
 /** What the rules look at, for one version of one file. */
-export function ruleContext({ tree, log, record, limits, today }: ContextParts): RuleContext {
+export function ruleContext({ tree, log, record, limits, today, ownPacks = noOwnPacks }: ContextParts): RuleContext {
   let walked: Walked | null = null;
   let computed: WellRecord | null = null;
   return {
@@ -46,6 +49,7 @@ export function ruleContext({ tree, log, record, limits, today }: ContextParts):
     log,
     limits,
     today,
+    ownPacks,
     get record() {
       computed ??= record();
       return computed;

@@ -2,6 +2,7 @@ import type { Span } from '../../grammar/span.ts';
 import type { Problem, ProblemCode, Tree } from '../../grammar/tree.ts';
 import type { WellLog } from '../model/log.ts';
 import type { Limits, Pack } from '../packs/limits.ts';
+import type { OwnPacks } from '../packs/own-packs.ts';
 import type { Record as WellRecord } from '../record/record.ts';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';
@@ -20,6 +21,8 @@ export interface Fix {
 }
 
 export interface Related {
+  /** The file that it stands in, where that is another than the finding's. */
+  readonly file?: string;
   readonly message: string;
   readonly span: Span;
 }
@@ -54,6 +57,8 @@ export interface RuleContext {
   readonly linesBesideStrata: readonly number[];
   /** Today as YYYY-MM-DD; null where nobody said. */
   readonly today: string | null;
+  /** Packs of the workspace, those that could not be read too. */
+  readonly ownPacks: OwnPacks;
 }
 
 /** A rule named in an `# allow`, with what came of it. */

@@ -12,9 +12,12 @@ const unitWords: readonly (readonly [string, string])[] = [
   ['gal-imp', 'gal and gpm are imperial gallons'],
 ];
 
-const wordsOfRow: Readonly<Record<string, () => readonly Suggestion[]>> = {
+const wordsOfRow: Readonly<Record<string, (place: CompletionPlace) => readonly Suggestion[]>> = {
   units: () => unitWords.map(([word, detail]) => plain('unit', word, detail)),
-  rules: () => packs.map(({ id, title }) => plain('pack', id, title, { about: { kind: 'pack', id } })),
+  rules: ({ snapshot }) => [
+    ...snapshot.ownPacks.packs.map(({ id, title }) => plain('pack', id, title)),
+    ...packs.map(({ id, title }) => plain('pack', id, title, { about: { kind: 'pack', id } })),
+  ],
   place: () => [plain('label', 'utm', 'zone, easting and northing', { insert: 'utm ' })],
 };
 
@@ -27,5 +30,5 @@ const isTyped = ({ body }: CompletionPlace, { label }: Suggestion): boolean =>
 /** Units after `units`, packs after `rules`, the grid after `place`. */
 export const suggestWords: SuggestionSource = (place) => {
   if (place.where !== 'body' || place.row === null) return [];
-  return (wordsOfRow[place.row.id]?.() ?? []).filter((suggestion) => !isTyped(place, suggestion));
+  return (wordsOfRow[place.row.id]?.(place) ?? []).filter((suggestion) => !isTyped(place, suggestion));
 };

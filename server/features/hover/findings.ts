@@ -1,4 +1,4 @@
-import { clauseAt, limitsFor } from '../../packs/index.ts';
+import { clauseAt } from '../../packs/index.ts';
 import type { Finding } from '../../rules/rule.ts';
 import { codeSpan, escapeMarkdown, lines } from '../markdown.ts';
 import { touchesSpan } from '../position.ts';
@@ -7,8 +7,7 @@ import { limitSource } from './pack.ts';
 import type { HoverPlace, HoverSource } from './source.ts';
 
 function limitLine(finding: Finding, { snapshot }: HoverPlace): string | null {
-  const { limits } = limitsFor(snapshot.log.packs.map(({ text }) => text));
-  const found = clauseAt(limits, finding.limit ?? '');
+  const found = clauseAt(snapshot.limits, finding.limit ?? '');
   if (found === null) return null;
   return `Limit of ${codeSpan(found.pack.id)}: ${escapeMarkdown(found.clause.text)} (${limitSource(found.clause)})`;
 }

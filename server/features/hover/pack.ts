@@ -1,5 +1,5 @@
 import type { Clause } from '../../packs/clause.ts';
-import { packById } from '../../packs/index.ts';
+import { packNamed } from '../../packs/index.ts';
 import type { Pack } from '../../packs/limits.ts';
 import { whenText } from '../../packs/words.ts';
 import { escapeMarkdown, paragraphs } from '../markdown.ts';
@@ -38,7 +38,7 @@ export const hoverPack: HoverSource = ({ snapshot, at }) => {
   const named = snapshot.log.packs.find(
     ({ span }) => span.line === at.line && span.start <= at.column && at.column <= span.end,
   );
-  const pack = named === undefined ? undefined : packById(named.text);
+  const pack = named === undefined ? undefined : packNamed(named.text, snapshot.ownPacks.packs);
   if (named === undefined || pack === undefined) return null;
   return { start: named.span.start, end: named.span.end, markdown: describePack(pack) };
 };

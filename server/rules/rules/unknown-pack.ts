@@ -1,9 +1,15 @@
 import type { TextField } from '../../model/log.ts';
 import { packs } from '../../packs/index.ts';
+import type { UnreadPack } from '../../packs/own-packs.ts';
 import { overwrite } from '../fixes.ts';
 import { didYouMean, orList, shortened } from '../messages.ts';
 import { nearNames } from '../near-names.ts';
 import type { Report, Rule } from '../rule.ts';
+
+const unreadReport = ({ span }: TextField, { id, why }: UnreadPack): Report => ({
+  span,
+  message: `the rule pack "${shortened(id)}" cannot be read, so its limits are not checked: ${why}`,
+});
 
 function reportOf({ text, span }: TextField, ids: readonly string[]): Report {
   const near = nearNames(text, ids);
@@ -25,10 +31,15 @@ export const rule: Rule = {
   source: 'the packs that come with the program',
   flagged: [{ text: 'rules [[generl]]', fixed: 'rules general' }],
   silent: [{ text: 'rules general' }],
-  check: ({ log, limits }) => {
-    const own = (limits.packs ?? []).map(({ id }) => id);
+  check: ({ log, limits, ownPacks }) => {
+    const own = [...(limits.packs ?? []), ...ownPacks.packs].map(({ id }) => id);
     const ids = [...new Set([...packs.map(({ id }) => id), ...own])];
     const known = new Set(ids.map((id) => id.toLowerCase()));
-    return log.packs.filter(({ text }) => !known.has(text.toLowerCase())).map((each) => reportOf(each, ids));
+    return log.packs
+      .filter(({ text }) => !known.has(text.toLowerCase()))
+      .map((each) => {
+        const unread = ownPacks.unread.find(({ id }) => id.toLowerCase() === each.text.toLowerCase());
+        return unread ? unreadReport(each, unread) : reportOf(each, ids);
+      });
   },
 };
