@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import { enterRules } from './enter-rules.ts';
 import { type Row, type Slot, table } from './table.ts';
 import { termLists } from './terms/index.ts';
 import type { ListId } from './terms/term.ts';
@@ -99,6 +100,7 @@ function languageConfiguration(): object {
     ],
     wordPattern: { pattern: '[\\p{L}\\p{N}_]+(?:[-/.][\\p{L}\\p{N}_]+)*', flags: 'u' },
     folding: { offSide: true },
+    onEnterRules: enterRules,
     indentationRules: {
       increaseIndentPattern: `^(?:${openers})(?:\\s.*)?$`,
       decreaseIndentPattern: `^\\s+(?:${openers})(?=\\s|$)`,

@@ -84,6 +84,9 @@ const hasList = (slot: Slot, list: ListId): boolean =>
 const accepts = (slot: Slot, kind: Slot['accepts'][number]['kind']): boolean =>
   slot.accepts.some((each) => each.kind === kind);
 
+/** True where the number behind a depth may be the row's first value, as in `7.2 254` of a hole. */
+const expectsBareNumber = (row: Row): boolean => row.slots.some((slot) => slot.expected && slot.bare !== null);
+
 /** A run of words, with glued hyphens between them as blanks. */
 interface WordRun {
   readonly words: readonly string[];
@@ -141,7 +144,7 @@ class LineReader {
     const second = this.atoms[1];
     const third = this.atoms[2];
     const pairs = this.row.where === 'depth-line' && second?.kind === 'quantity' && isLengthLike(second);
-    const enough = this.row.id === 'strata.line' || (third !== undefined && third.kind === 'quantity');
+    const enough = !expectsBareNumber(this.row) || (third !== undefined && third.kind === 'quantity');
     if (this.atoms.some((each) => each.kind === 'bad')) {
       this.takeDepths(first, 1);
       return;
