@@ -3,6 +3,7 @@ import { didYouMean, readArguments } from './arguments.ts';
 import { type Command, type Option, switchOption } from './command.ts';
 import { check } from './commands/check.ts';
 import { draw } from './commands/draw.ts';
+import { exportCommand } from './commands/export.ts';
 import { format } from './commands/format.ts';
 import { record } from './commands/record.ts';
 import { rules } from './commands/rules.ts';
@@ -15,7 +16,7 @@ import { Unusable } from './unusable.ts';
 import { version } from './version.ts';
 import type { World } from './world.ts';
 
-const commands: readonly Command[] = [check, record, draw, format, rules, schema];
+const commands: readonly Command[] = [check, record, draw, exportCommand, format, rules, schema];
 
 const helpOption = switchOption('help', 'tell what this command does', 'h');
 const versionOption = switchOption('version', 'print the version');

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { getLanguageService, TextDocument } from 'vscode-json-languageservice';
 import { recordHtml, recordJson, recordSchema, recordText } from '../../server/export/index.ts';
+import { RecordFile } from '../../server/export/json/record-file.ts';
 import { Record as RecordSchema, type Record as WellRecord } from '../../server/record/record.ts';
 import { arbitraryOf } from '../drawing/arbitrary.ts';
 import { busyLog, handLogs, sampleLogs } from '../drawing/logs.ts';
@@ -13,12 +14,12 @@ describe.each([...handLogs, ...sampleLogs])('the files of %s', (_, text) => {
   const record = recordOf(text);
 
   test('JSON fits its own schema and is read back as the same record', () => {
-    const written: unknown = JSON.parse(recordJson(record));
-    expect(RecordSchema.parse(written)).toEqual(written);
+    const written: unknown = JSON.parse(recordJson(record, text.split('\n')));
+    expect(RecordFile.parse(written)).toEqual(written);
   });
 
   test('are the same each time', () => {
-    expect(recordJson(recordOf(text))).toBe(recordJson(record));
+    expect(recordJson(recordOf(text), [])).toBe(recordJson(record, []));
     expect(recordText(recordOf(text))).toBe(recordText(record));
     expect(recordHtml(recordOf(text), [])).toBe(recordHtml(record, []));
   });
@@ -107,20 +108,20 @@ describe('the schema', () => {
   };
 
   test('admits the records that are written, by a general validator', async () => {
-    expect(await validate(recordJson(recordOf(busyLog)))).toEqual([]);
+    expect(await validate(recordJson(recordOf(busyLog), busyLog.split('\n')))).toEqual([]);
   });
 
   test('refuses what is no record, by the same validator', async () => {
     const record = recordOf(busyLog);
     const [first] = record.figures;
-    const spoiled = { ...record, figures: [{ ...first, value: 'seven' }] };
+    const spoiled = { ...record, source: [], figures: [{ ...first, value: 'seven' }] };
     expect(await validate(JSON.stringify(spoiled))).not.toEqual([]);
   });
 
   test('is a JSON Schema of draft 2020-12 that names the parts of a record', () => {
     const schema = recordSchema() as { $schema: string; required: string[]; properties: object };
     expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema.required).toEqual(['log', 'figures', 'fills', 'centralizerGaps', 'topOfCasing', 'depth']);
+    expect(schema.required).toEqual(['log', 'figures', 'fills', 'centralizerGaps', 'topOfCasing', 'depth', 'source']);
     expect(Object.keys(schema.properties)).toEqual(schema.required);
   });
 });

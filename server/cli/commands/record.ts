@@ -8,8 +8,8 @@ import { printable } from '../printable.ts';
 import { todayFrom, todayOption } from '../today.ts';
 import type { World } from '../world.ts';
 
-function written({ record, findings }: Snapshot, format: string): string {
-  if (format === 'json') return recordJson(record);
+function written({ record, findings, lines }: Snapshot, format: string): string {
+  if (format === 'json') return recordJson(record, lines);
   return format === 'html' ? recordHtml(record, findings) : printable(recordText(record));
 }
 

@@ -1,17 +1,11 @@
-import * as z from 'zod';
+import { recordSchema } from '../../export/index.ts';
 import { packSchema } from '../../packs/schema.ts';
-import { Record } from '../../record/record.ts';
 import { nearNames } from '../../rules/near-names.ts';
 import { didYouMean } from '../arguments.ts';
 import type { Arguments, Command } from '../command.ts';
 import { type Exit, exit } from '../exit.ts';
 import { Unusable } from '../unusable.ts';
 import type { World } from '../world.ts';
-
-function recordSchema() {
-  const { $schema, ...rest } = z.toJSONSchema(Record);
-  return { $schema, title: 'Drillhand record', ...rest };
-}
 
 const schemas = { record: recordSchema, pack: packSchema } as const;
 

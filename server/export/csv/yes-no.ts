@@ -1,0 +1,1 @@
+export const yesNo = (value: boolean): string => (value ? 'yes' : 'no');
