@@ -60,9 +60,17 @@ function layDepthLine(cells: Cells, widths: Widths): string {
     const width = Math.max(underWidth(cells.row.replace('.line', '')), cells.top.length + 2);
     return `${indent}${pad(cells.top, width)}${columns}`;
   }
-  const bottom = columns === '' ? cells.bottom : pad(cells.bottom, widths.bottom + afterDepths);
-  return `${indent}${pad(cells.top, widths.top + 1)}- ${bottom}${columns}`;
+  return layDepths(cells, widths, columns);
 }
+
+/** An interval in its columns, and what is said of it. */
+export function layDepths(cells: Cells, widths: Widths, said: string): string {
+  const bottom = said === '' ? cells.bottom : pad(cells.bottom, widths.bottom + afterDepths);
+  return `${indent}${pad(cells.top, widths.top + 1)}- ${bottom}${said}`;
+}
+
+/** The column in which the dash of an interval stands. */
+export const dashColumnOf = ({ top }: Widths): number => indent.length + top + 1;
 
 function layReading(cells: Cells, widths: Widths): string {
   const [elapsed = '', level, ...rest] = cells.columns;

@@ -1,0 +1,102 @@
+import { readLine } from '../../grammar/sections.ts';
+import { spanAt } from '../../grammar/span.ts';
+import type { Line } from '../../grammar/tree.ts';
+import { meaningOf } from '../../grammar/write.ts';
+import type { Snapshot } from '../analysis/snapshot.ts';
+import type { Edit } from '../rules/rule.ts';
+import { type Cells, cellsOf, isWritable } from './format/cells.ts';
+import { dashColumnOf, layDepths, widthsOf } from './format/layout.ts';
+import { type Position, placeInside } from './position.ts';
+
+/** How far up the lines of a section are lined up behind each Enter. */
+const mostLines = 300;
+
+const bareDash = /^\s*[-–—]\s*$/;
+
+const isBlank = (text: string | undefined): boolean => text !== undefined && text.trim() === '';
+
+/** The first line of the section that a line stands in, and the lines from there to it. */
+function blockAbove({ tree }: Snapshot, last: number): readonly (readonly [number, Line])[] {
+  const block: (readonly [number, Line])[] = [];
+  for (let number = last; number >= 0 && block.length < mostLines; number -= 1) {
+    const line = tree.lines[number];
+    if (line === undefined || line.section === null || (line.keyword !== null && line.keyword.id === line.section))
+      break;
+    block.push([number, line]);
+  }
+  return block;
+}
+
+const isInterval = (line: Line): boolean => line.keyword === null && line.depths?.kind === 'interval';
+
+/** The line with its depths in their columns and everything behind them as it was typed; null where that would change what it says. */
+function linedUp(line: Line, cells: Cells, widths: ReturnType<typeof widthsOf>): string | null {
+  const rest = line.text.slice(line.depths?.end ?? 0).trim();
+  const text = layDepths(cells, widths, rest);
+  const again = readLine(text, { section: line.section, hasString: true }).line;
+  const said = line.problems.filter(({ code }) => code !== 'interval-without-dash');
+  return meaningOf(again) === meaningOf({ ...line, problems: said }) ? text : null;
+}
+
+/** `- 3.8 - 6.1` behind the dash that the editor has put there: the top says again what the dash says. */
+function topSaidAgain(line: Line, base: string | null): string | null {
+  const written = /^\s*[-–—]\s+([\d.]+)\s*[-–—]\s*(?=[\d.])/.exec(line.text);
+  if (written === null || base === null || Number(written[1]) !== Number(base)) return null;
+  return `- ${line.text.slice(written[0].length)}`;
+}
+
+const baseOf = (line: Line | undefined): string | null =>
+  line?.depths?.kind === 'interval' ? line.depths.to.figure : null;
+
+function replaced(number: number, before: string, text: string): readonly Edit[] {
+  return before === text ? [] : [{ span: spanAt(number, { start: 0, end: before.length }), text }];
+}
+
+function lineUpBlock(snapshot: Snapshot, at: Position): readonly Edit[] {
+  const block = blockAbove(snapshot, at.line - 1);
+  const mended = block.map(([number, line]): readonly [number, Line, string] => {
+    const text = topSaidAgain(line, baseOf(snapshot.tree.lines[number - 1])) ?? line.text;
+    return [
+      number,
+      text === line.text ? line : readLine(text, { section: line.section, hasString: true }).line,
+      line.text,
+    ];
+  });
+  const rows = mended.flatMap(([number, line, before]) =>
+    isInterval(line) && isWritable(line) ? [{ number, line, before, cells: cellsOf(line) }] : [],
+  );
+  if (rows.length === 0) return [];
+  const widths = widthsOf(rows.map(({ cells }) => cells));
+  const edits = rows.flatMap(({ number, line, before, cells }) =>
+    replaced(number, before, linedUp(line, cells, widths) ?? before),
+  );
+  return [...edits, ...setDash(snapshot, at.line, dashColumnOf(widths))];
+}
+
+/** Moves the dash that waits for its depth under those above. */
+function setDash({ lines }: Snapshot, number: number, column: number): readonly Edit[] {
+  const text = lines[number] ?? '';
+  if (!bareDash.test(text)) return [];
+  const indent = text.length - text.trimStart().length;
+  return indent === column ? [] : [{ span: spanAt(number, { start: 0, end: indent }), text: ' '.repeat(column) }];
+}
+
+const emptied = ({ lines }: Snapshot, number: number): readonly Edit[] => replaced(number, lines[number] ?? '', '');
+
+/** True where Enter was pressed on a line that said nothing: the section is left. */
+export function leavesSection({ lines, tree }: Snapshot, { line }: Position): boolean {
+  const above = lines[line - 1];
+  if (above === undefined || !isBlank(lines[line])) return false;
+  return bareDash.test(above) || (isBlank(above) && tree.lines[line - 1]?.section !== null);
+}
+
+/**
+ * What Enter brings with it, the cursor being on the new line: the depths of the section above stand in their columns;
+ * behind a line that said nothing, the next line begins at the margin. Words stay as they were typed.
+ */
+export function onEnter(snapshot: Snapshot, position: Position): readonly Edit[] {
+  const at = placeInside(snapshot.lines, position);
+  if (at === null || at.line === 0) return [];
+  if (leavesSection(snapshot, at)) return [...emptied(snapshot, at.line - 1), ...emptied(snapshot, at.line)];
+  return lineUpBlock(snapshot, at);
+}
