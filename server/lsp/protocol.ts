@@ -5,20 +5,35 @@ export const previewRequest = 'drillhand/preview';
 
 export interface PreviewParams {
   readonly textDocument: { readonly uri: string };
+  /** Columns of the drawing that are switched off; none where it is left out. */
+  readonly hidden?: readonly string[];
+  /** Width in mm that there is for the drawing; as much as it likes where it is left out. */
+  readonly widthMm?: number | null;
 }
 
 /**
- * A log's computed record, its drawing and its findings, ready to be shown.
- *
- * `html` is a fragment for the inside of `<main>`, with every piece of the user's text escaped, no script, no style
- * element and no style attribute. Its top-level elements are sections that carry a `data-section` id each, unique in the
- * fragment. An element that comes from a line carries `data-line`, counted from 0, and `tabindex="0"`. The element that
- * says how many findings there are carries `data-summary`.
+ * One section of a preview: a `section` element with the id as its `data-section`, every piece of the user's text
+ * escaped, no script, no style element and no style attribute. An element that comes from a line carries `data-line`,
+ * counted from 0; in it is one with `tabindex="0"` that leads to the line. The element that says how many findings there
+ * are carries `data-summary`.
  */
+export interface PreviewSection {
+  readonly id: string;
+  readonly html: string;
+}
+
+export interface PreviewColumn {
+  readonly id: string;
+  readonly title: string;
+  readonly shown: boolean;
+}
+
+/** A log's computed record, its drawing and its findings, ready to be shown. */
 export interface Preview {
   readonly version: number;
   readonly title: string;
-  readonly html: string;
+  readonly sections: readonly PreviewSection[];
+  readonly columns: readonly PreviewColumn[];
 }
 
 /** Notification, server → editor: a version of an open log has been analysed, and its preview may have changed. */
@@ -27,4 +42,33 @@ export const analysedNotification = 'drillhand/analysed';
 export interface AnalysedParams {
   readonly uri: string;
   readonly version: number;
+}
+
+/** Request, editor → server: an open log in a format for others. Answered with `ExportAnswer`, never an error. */
+export const exportRequest = 'drillhand/export';
+
+export interface ExportParams {
+  readonly textDocument: { readonly uri: string };
+  /** Id of the format, such as `gwml`. */
+  readonly format: string;
+  /** Name of the log without folder and extension. */
+  readonly name: string;
+}
+
+/** The files that were made, each as text or as base64; what could not be carried; why nothing was made, or null. */
+export interface ExportAnswer {
+  readonly files: readonly { readonly name: string; readonly text: string | null; readonly base64: string | null }[];
+  readonly left: readonly string[];
+  readonly reason: string | null;
+}
+
+/** Request, editor → server: the formats that there are. Answered with `ExportChoice[]`. */
+export const exportFormatsRequest = 'drillhand/exportFormats';
+
+export interface ExportChoice {
+  readonly id: string;
+  readonly title: string;
+  readonly extension: string;
+  /** True where it makes several files, which go into a folder. */
+  readonly many: boolean;
 }

@@ -9,13 +9,11 @@ import {
   DocumentSymbolRequest,
   FoldingRangeRequest,
   HoverRequest,
-  RequestType,
   SelectionRangeRequest,
   SemanticTokensRangeRequest,
   SemanticTokensRequest,
 } from 'vscode-languageserver';
 import type { Snapshot } from '../analysis/snapshot.ts';
-import { previewBody } from '../drawing/index.ts';
 import { type Action, fixAllAction, quickFixActions } from '../features/code-actions.ts';
 import type { About } from '../features/completion/suggestion.ts';
 import { complete } from '../features/completion.ts';
@@ -41,7 +39,7 @@ import {
   textEditOf,
   tokenNumbersOf,
 } from './convert.ts';
-import { type Preview, type PreviewParams, previewRequest } from './protocol.ts';
+import { previewRequests } from './preview-requests.ts';
 import { onDocument, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
 
@@ -59,22 +57,6 @@ const isWanted = ({ only }: CodeActionContext, kind: string): boolean =>
 
 const asksByName = (context: CodeActionContext, kind: string): boolean =>
   context.only !== undefined && isWanted(context, kind);
-
-function fileName(uri: string): string {
-  const name = uri.slice(uri.lastIndexOf('/') + 1);
-  try {
-    return decodeURIComponent(name);
-  } catch {
-    return name;
-  }
-}
-
-function previewOf(snapshot: Snapshot, uri: string): Preview {
-  const title = snapshot.log.header.well?.text ?? fileName(uri);
-  return { version: snapshot.version, title, html: previewBody(snapshot.record, snapshot.findings) };
-}
-
-const preview = new RequestType<PreviewParams, Preview | null, void>(previewRequest);
 
 const resolveCompletion: Registration = (connection, session) => {
   connection.onRequest(CompletionResolveRequest.type, (item) => {
@@ -130,5 +112,6 @@ export const requests: readonly Registration[] = [
   onDocument(DocumentRangeFormattingRequest.type, null, (snapshot, { range }) =>
     formatEdits(snapshot, range.start.line, range.end.line).map(textEditOf),
   ),
-  onDocument(preview, null, (snapshot, { textDocument }) => previewOf(snapshot, textDocument.uri)),
+  ...previewRequests,
+  ...exportRequests,
 ];

@@ -42,6 +42,11 @@ export class Session {
     return this.#client;
   }
 
+  /** Today as YYYY-MM-DD. */
+  today(): string {
+    return this.#world.today();
+  }
+
   asset(name: string): Promise<Uint8Array> {
     return this.#world.asset(name);
   }

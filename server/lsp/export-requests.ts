@@ -1,0 +1,59 @@
+import { Buffer } from 'node:buffer';
+import { RequestType } from 'vscode-languageserver';
+import type { Exported } from '../export/format.ts';
+import { exportFormat, exportFormats } from '../export/formats.ts';
+import {
+  type ExportAnswer,
+  type ExportChoice,
+  type ExportParams,
+  exportFormatsRequest,
+  exportRequest,
+} from './protocol.ts';
+import type { Registration } from './registration.ts';
+import type { Session } from './session.ts';
+
+const request = new RequestType<ExportParams, ExportAnswer, void>(exportRequest);
+
+const choices = new RequestType<Record<string, never>, readonly ExportChoice[], void>(exportFormatsRequest);
+
+const refused = (reason: string): ExportAnswer => ({ files: [], left: [], reason });
+
+const answerOf = ({ files, left }: Exported): ExportAnswer => ({
+  files: files.map(({ name, content }) =>
+    typeof content === 'string'
+      ? { name, text: content, base64: null }
+      : { name, text: null, base64: Buffer.from(content).toString('base64') },
+  ),
+  left,
+  reason: null,
+});
+
+async function answer({ textDocument, format: id, name }: ExportParams, session: Session): Promise<ExportAnswer> {
+  const snapshot = session.snapshot(textDocument.uri);
+  const format = exportFormat(id);
+  if (snapshot === null) return refused('the log is not open');
+  if (format === null) return refused(`there is no format "${id}"`);
+  const { record, findings, lines: source } = snapshot;
+  const asset = (each: string) => session.asset(each);
+  return answerOf(await format.make(record, { source, findings, name, today: session.today(), asset }));
+}
+
+const registration: Registration = (connection, session) => {
+  connection.onRequest(request, async (params) => {
+    try {
+      return await answer(params, session);
+    } catch (error) {
+      session.fail(exportRequest, error);
+      return refused(error instanceof Error ? error.message : String(error));
+    }
+  });
+};
+
+const telling: Registration = (connection) => {
+  connection.onRequest(choices, () =>
+    exportFormats.map(({ id, title, extension, many }) => ({ id, title, extension, many })),
+  );
+};
+
+/** The record of an open log, written for others. */
+export const exportRequests: readonly Registration[] = [registration, telling];
