@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { glob } from 'tinyglobby';
 import type { PathKind, World } from './world.ts';
@@ -56,6 +56,7 @@ export const nodeWorld = (today: string): World => ({
   readFile: (name) => readFile(name),
   readInput,
   asset: (name) => readFile(new URL(name, import.meta.url)),
+  makeFolder: async (name) => void (await mkdir(name, { recursive: true })),
   writeFile: replaceFile,
   print: (text) => void process.stdout.write(text),
   complain: (text) => void process.stderr.write(text),

@@ -23,3 +23,12 @@ export async function printOrWrite(
     throw new Unusable(`${output}: not written: ${reasonOf(error)}`);
   }
 }
+
+/** Makes the folder that files are to go into. @throws Unusable */
+export async function makeFolder(path: string, world: World): Promise<void> {
+  try {
+    await world.makeFolder(path);
+  } catch (error) {
+    throw new Unusable(`${path}: no folder for the files: ${reasonOf(error)}`);
+  }
+}

@@ -17,6 +17,8 @@ export interface World {
   readonly readInput: () => Promise<Uint8Array>;
   /** A file shipped beside the program, such as a font. Rejects where there is none. */
   readonly asset: (name: string) => Promise<Uint8Array>;
+  /** Makes a folder where there is none yet. Rejects with the system's own error. */
+  readonly makeFolder: (path: string) => Promise<void>;
   /** Replaces a file as a whole or not at all. Rejects with the system's own error. */
   readonly writeFile: (path: string, bytes: Uint8Array) => Promise<void>;
   readonly print: (text: string | Uint8Array) => void;

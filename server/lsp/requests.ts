@@ -13,7 +13,6 @@ import {
   SemanticTokensRangeRequest,
   SemanticTokensRequest,
 } from 'vscode-languageserver';
-import type { Snapshot } from '../analysis/snapshot.ts';
 import { type Action, fixAllAction, quickFixActions } from '../features/code-actions.ts';
 import type { About } from '../features/completion/suggestion.ts';
 import { complete } from '../features/completion.ts';
@@ -39,9 +38,11 @@ import {
   textEditOf,
   tokenNumbersOf,
 } from './convert.ts';
+import { exportRequests } from './export-requests.ts';
 import { previewRequests } from './preview-requests.ts';
 import { onDocument, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
+import { typingRequests } from './typing-requests.ts';
 
 const abilityOf = ({ client }: Session): CompletionAbility => {
   const completion = client.textDocument?.completion;
@@ -114,4 +115,5 @@ export const requests: readonly Registration[] = [
   ),
   ...previewRequests,
   ...exportRequests,
+  ...typingRequests,
 ];

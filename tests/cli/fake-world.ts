@@ -57,6 +57,9 @@ export async function drillhand(
     },
     readInput: async () => bytesOf(input),
     asset: shippedFile,
+    makeFolder: async () => {
+      if (writeError !== undefined) throw systemError(writeError);
+    },
     writeFile: async (path, bytes) => {
       if (writeError !== undefined) throw systemError(writeError);
       files.set(path, bytes);

@@ -6,7 +6,7 @@ import { type Arguments, type Command, choiceOption, valueOption } from '../comm
 import { analyseText } from '../engine.ts';
 import { type Exit, exit } from '../exit.ts';
 import { type ReadInput, readLog, singleInput } from '../inputs.ts';
-import { printOrWrite } from '../outputs.ts';
+import { makeFolder, printOrWrite } from '../outputs.ts';
 import { printable } from '../printable.ts';
 import { todayFrom, todayOption } from '../today.ts';
 import { Unusable } from '../unusable.ts';
@@ -87,6 +87,7 @@ async function run(given: Arguments, world: World): Promise<Exit> {
   }
   const { files, left } = await made(format, analyseText(text, { packs: [], today }), baseName(read), today, world);
   const several = format.many && table === null;
+  if (several) await makeFolder(output, world);
   for (const { name, content } of chosenFiles(files, table))
     await printOrWrite(input, several ? join(output, name) : output, content, world);
   for (const sentence of left) world.complain(`${printable(`${read.name}: note: ${sentence}`)}\n`);
