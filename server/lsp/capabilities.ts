@@ -18,5 +18,6 @@ export const initializeResult: InitializeResult = {
     semanticTokensProvider: { legend: { tokenTypes: [...tokenTypes], tokenModifiers: [] }, full: true, range: true },
     documentFormattingProvider: true,
     documentRangeFormattingProvider: true,
+    documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
   },
 };

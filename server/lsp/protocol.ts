@@ -72,3 +72,52 @@ export interface ExportChoice {
   /** True where it makes several files, which go into a folder. */
   readonly many: boolean;
 }
+
+/** Request, editor → server: the next item that a line lacks. Answered with `NextItem`, or null where it lacks nothing. */
+export const nextItemRequest = 'drillhand/nextItem';
+
+/** A stretch of one line: line and UTF-16 columns from 0. */
+export interface Stretch {
+  readonly line: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A piece that was put in for one item. */
+export interface Offered {
+  readonly slot: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+export interface NextItemParams {
+  readonly textDocument: { readonly uri: string };
+  readonly selected: Stretch;
+  /** What the last answer put in, as long as nobody has written over it. */
+  readonly offered: Offered | null;
+}
+
+export interface NextItem {
+  readonly edits: readonly { readonly span: Stretch; readonly text: string }[];
+  /** What is selected once the edits are made. */
+  readonly select: Stretch;
+  /** True where terms are waited for, so that they may be shown. */
+  readonly suggest: boolean;
+  readonly offered: Offered | null;
+}
+
+/** Request, editor → server: rows of a sheet as lines of the section they are pasted into. Answered with `PastedRows`, or null. */
+export const pastedRowsRequest = 'drillhand/pastedRows';
+
+export interface PastedRowsParams {
+  readonly textDocument: { readonly uri: string };
+  readonly position: { readonly line: number; readonly character: number };
+  readonly text: string;
+}
+
+export interface PastedRows {
+  readonly text: string;
+  /** How far before the cursor on its line the text begins: a dash that waits for its depth gives way. */
+  readonly replaceBefore: number;
+  readonly lines: number;
+}

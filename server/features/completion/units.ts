@@ -1,6 +1,7 @@
 import type { Accepts, Slot } from '../../../grammar/table.ts';
-import { type Dimension, type Unit, unitById, units } from '../../../grammar/units.ts';
+import type { Dimension, Unit } from '../../../grammar/units.ts';
 import { amountsOf } from '../amounts.ts';
+import { homeUnits } from '../home-units.ts';
 import type { CompletionPlace } from './place.ts';
 import { depthsWritten, openSlots, touchesNumber, waitsForUnit } from './slots.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
@@ -29,21 +30,6 @@ function slotsForNumber(place: CompletionPlace): readonly Slot[] {
   return openSlots(place).filter((slot) => slot.labelled !== 'must' || slot.labelList !== null);
 }
 
-const isUsSystem = (place: CompletionPlace): boolean => unitById(place.snapshot.log.units.depth)?.system === 'us';
-
-const isNamed = (unit: Unit, place: CompletionPlace): boolean => {
-  const { gallon } = place.snapshot.log.units;
-  if (unit.gallon) return gallon !== null;
-  return gallon === null || !/gal-|g[p][mh]-/.test(unit.id) || unit.id.includes(gallon.slice(4));
-};
-
-function unitsOf(dimension: Dimension, place: CompletionPlace): readonly Unit[] {
-  const all = units.filter((unit) => unit.dimension === dimension && isNamed(unit, place));
-  const home = isUsSystem(place) ? 'us' : 'metric';
-  const isHome = ({ system }: Unit) => system === 'any' || system === home;
-  return [...all.filter(isHome), ...all.filter((unit) => !isHome(unit))];
-}
-
 const isDepth = ({ line, at, lead, ...place }: CompletionPlace): boolean =>
   amountsOf(line).some(
     ({ slot, quantity }) => slot === null && quantity.start < at.column && quantity.end >= lead.length,
@@ -59,5 +45,7 @@ export const suggestUnits: SuggestionSource = (place) => {
   const dimensions: readonly Dimension[] = isDepth(place)
     ? ['length']
     : slotsForNumber(place).flatMap((slot) => slot.accepts.flatMap(dimensionsOf));
-  return [...new Set(dimensions)].flatMap((dimension) => unitsOf(dimension, place)).map(suggestionOf);
+  return [...new Set(dimensions)]
+    .flatMap((dimension) => homeUnits(dimension, place.snapshot.log.units))
+    .map(suggestionOf);
 };
