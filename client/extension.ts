@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { registerPreviews } from './preview/previews.ts';
 import { CheckerServer } from './server.ts';
+import { registerTyping } from './typing/typing.ts';
 
 let server: CheckerServer | null = null;
 
@@ -12,6 +13,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     vscode.commands.registerCommand('drillhand.restartServer', () => server?.restart()),
     vscode.commands.registerCommand('drillhand.showLog', () => log.show()),
     ...registerPreviews(context, server),
+    ...registerTyping(server),
   );
   await server.start();
 }

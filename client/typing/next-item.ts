@@ -1,0 +1,80 @@
+import * as vscode from 'vscode';
+import { type NextItem, type NextItemParams, nextItemRequest, type Offered } from '../../server/lsp/protocol.ts';
+import type { CheckerServer } from '../server.ts';
+
+const command = 'drillhand.nextItem';
+const inLineContext = 'drillhand.cursorBehindText';
+
+/** What was put in last, and the text as it then stood. */
+interface Memory {
+  readonly uri: string;
+  readonly version: number;
+  readonly offered: Offered;
+}
+
+const isLog = (editor: vscode.TextEditor | undefined): editor is vscode.TextEditor =>
+  editor?.document.languageId === 'drillhand';
+
+/** True where Tab may have something to do: one cursor, with text before it on its line, that is no comment. */
+function isBehindText({ document, selection, selections }: vscode.TextEditor): boolean {
+  if (selections.length !== 1 || !selection.isSingleLine) return false;
+  const before = document.lineAt(selection.start.line).text.slice(0, selection.end.character).trimStart();
+  return before !== '' && !before.startsWith('#');
+}
+
+const rangeOf = (line: number, start: number, end: number): vscode.Range => new vscode.Range(line, start, line, end);
+
+async function make({ edits, select }: NextItem, editor: vscode.TextEditor): Promise<boolean> {
+  const done =
+    edits.length === 0 ||
+    (await editor.edit((edit) => {
+      for (const { span, text } of edits) edit.replace(rangeOf(span.line, span.start, span.end), text);
+    }));
+  if (done) editor.selection = new vscode.Selection(select.line, select.start, select.line, select.end);
+  return done;
+}
+
+/** Tab behind the text of a line goes to what the line lacks; where it lacks nothing, it does what it always does. */
+export function registerNextItem(server: CheckerServer): vscode.Disposable[] {
+  let memory: Memory | null = null;
+
+  const paramsFor = ({ document, selection }: vscode.TextEditor): NextItemParams => {
+    const isFresh = memory?.uri === document.uri.toString() && memory.version === document.version;
+    const { start, end } = selection;
+    return {
+      textDocument: { uri: server.nameOf(document.uri) },
+      selected: { line: end.line, start: start.character, end: end.character },
+      offered: isFresh ? (memory?.offered ?? null) : null,
+    };
+  };
+
+  const goOn = async (editor: vscode.TextEditor): Promise<void> => {
+    const { version } = editor.document;
+    const next = await server.ask<NextItem | null>(nextItemRequest, paramsFor(editor)).catch(() => null);
+    if (editor.document.version !== version) return;
+    memory = null;
+    if (next === null) {
+      await vscode.commands.executeCommand('tab');
+      return;
+    }
+    if (!(await make(next, editor))) return;
+    const { uri } = editor.document;
+    if (next.offered !== null)
+      memory = { uri: uri.toString(), version: editor.document.version, offered: next.offered };
+    if (next.suggest) await vscode.commands.executeCommand('editor.action.triggerSuggest');
+  };
+
+  let known = false;
+  const tell = (editor: vscode.TextEditor | undefined): void => {
+    const holds = isLog(editor) && isBehindText(editor);
+    if (holds !== known) void vscode.commands.executeCommand('setContext', inLineContext, holds);
+    known = holds;
+  };
+
+  tell(vscode.window.activeTextEditor);
+  return [
+    vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => tell(textEditor)),
+    vscode.window.onDidChangeActiveTextEditor(tell),
+    vscode.commands.registerTextEditorCommand(command, (editor) => goOn(editor)),
+  ];
+}
