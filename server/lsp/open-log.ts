@@ -1,5 +1,6 @@
 import { analyse, update } from '../analysis/index.ts';
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
+import type { Shows } from '../features/shows.ts';
 import {
   applyChange,
   editSince,
@@ -32,6 +33,10 @@ export class OpenLog {
 
   get version(): number {
     return this.#version;
+  }
+
+  get shows(): Shows {
+    return this.#settings.shows;
   }
 
   get text(): LineText {

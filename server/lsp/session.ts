@@ -1,5 +1,6 @@
-import type { ClientCapabilities, Connection } from 'vscode-languageserver';
+import { type ClientCapabilities, CodeLensRefreshRequest, type Connection } from 'vscode-languageserver';
 import type { Snapshot } from '../analysis/snapshot.ts';
+import { type Shows, showsAll } from '../features/shows.ts';
 import { diagnosticsOf } from './diagnostics.ts';
 import type { TextChange } from './documents.ts';
 import { OpenLog } from './open-log.ts';
@@ -61,6 +62,11 @@ export class Session {
     return this.#logs.get(uri)?.snapshot() ?? null;
   }
 
+  /** What an open log's user wants to see beside its text. */
+  shows(uri: string): Shows {
+    return this.#logs.get(uri)?.shows ?? showsAll;
+  }
+
   async open(uri: string, version: number, text: string): Promise<void> {
     const log = new OpenLog(uri, version, text, this.#pushed, this.#world.today);
     this.#logs.set(uri, log);
@@ -88,6 +94,7 @@ export class Session {
   async settingsChanged(sent: unknown): Promise<void> {
     this.#pushed = readSettings(sent);
     await Promise.all([...this.#logs.values()].map((log) => this.#refresh(log)));
+    this.#showAgain();
   }
 
   warn(message: string): void {
@@ -101,6 +108,14 @@ export class Session {
   async #refresh(log: OpenLog): Promise<void> {
     const changed = log.setSettings(await this.#settingsOf(log.uri));
     if (changed && this.#logs.get(log.uri) === log) this.#scheduler.ask(log.uri);
+  }
+
+  /** Asks an editor that can be asked to take in anew what is shown beside the text. */
+  #showAgain(): void {
+    const { inlayHint, codeLens } = this.#client.workspace ?? {};
+    const failed = (error: unknown) => this.fail('showing again what stands beside the text', error);
+    if (inlayHint?.refreshSupport === true) this.connection.languages.inlayHint.refresh().catch(failed);
+    if (codeLens?.refreshSupport === true) this.connection.sendRequest(CodeLensRefreshRequest.type).catch(failed);
   }
 
   async #settingsOf(uri: string): Promise<UserSettings> {

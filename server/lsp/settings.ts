@@ -1,10 +1,13 @@
 import type { Settings } from '../analysis/snapshot.ts';
+import { type Shows, showsAll } from '../features/shows.ts';
 import type { Severity } from '../rules/rule.ts';
 
 /** What a user may set; today's date is added when a log is analysed. */
-export type UserSettings = Omit<Settings, 'today'>;
+export interface UserSettings extends Omit<Settings, 'today'> {
+  readonly shows: Shows;
+}
 
-export const defaultSettings: UserSettings = { packs: [], severities: {} };
+export const defaultSettings: UserSettings = { packs: [], severities: {}, shows: showsAll };
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -19,11 +22,25 @@ const packsOf = (value: unknown): readonly string[] =>
 const severitiesOf = (value: unknown): UserSettings['severities'] =>
   isObject(value) ? Object.fromEntries(Object.entries(value).filter(isLevel)) : {};
 
+function showsOf({ inlayHints, codeLens }: Record<string, unknown>): Shows {
+  const hints = isObject(inlayHints) ? inlayHints : {};
+  const isOn = (kind: keyof Shows['inlayHints']): boolean => hints[kind] !== false;
+  return {
+    inlayHints: {
+      thickness: isOn('thickness'),
+      units: isOn('units'),
+      requiredVolume: isOn('requiredVolume'),
+      penetrationRate: isOn('penetrationRate'),
+    },
+    codeLens: !isObject(codeLens) || codeLens.totals !== false,
+  };
+}
+
 /** Settings from what the editor sent as its `drillhand` section; what cannot be read counts as not set. */
 export function readSettings(section: unknown): UserSettings {
-  const rules = isObject(section) ? section.rules : null;
-  if (!isObject(rules)) return defaultSettings;
-  return { packs: packsOf(rules.packs), severities: severitiesOf(rules.severity) };
+  const told = isObject(section) ? section : {};
+  const rules = isObject(told.rules) ? told.rules : {};
+  return { packs: packsOf(rules.packs), severities: severitiesOf(rules.severity), shows: showsOf(told) };
 }
 
 /** True where two settings say the same. */

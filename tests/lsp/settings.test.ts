@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { showsAll } from '../../server/features/shows.ts';
 import { defaultSettings, readSettings, sameSettings, todayHere } from '../../server/lsp/settings.ts';
 
 test('packs and severities are read', () => {
   const section = { rules: { packs: ['general'], severity: { 'interval-gap': 'off', 'missing-shoe': 'error' } } };
-  expect(readSettings(section)).toEqual({
+  expect(readSettings(section)).toMatchObject({
     packs: ['general'],
     severities: { 'interval-gap': 'off', 'missing-shoe': 'error' },
   });
@@ -12,7 +13,15 @@ test('packs and severities are read', () => {
 
 test('what is of the wrong shape is left out', () => {
   const section = { rules: { packs: ['general', 7, null], severity: { a: 'loud', b: 'hint', c: {} } } };
-  expect(readSettings(section)).toEqual({ packs: ['general'], severities: { b: 'hint' } });
+  expect(readSettings(section)).toMatchObject({ packs: ['general'], severities: { b: 'hint' } });
+});
+
+test('what is shown beside the text is on until it is switched off', () => {
+  expect(readSettings({ rules: {} }).shows).toEqual(showsAll);
+  expect(readSettings({ inlayHints: { units: false, thickness: 'no' }, codeLens: { totals: false } }).shows).toEqual({
+    inlayHints: { ...showsAll.inlayHints, units: false },
+    codeLens: false,
+  });
 });
 
 test('anything at all can be read', () => {
@@ -26,8 +35,8 @@ test('anything at all can be read', () => {
 });
 
 test('the same settings are known as the same', () => {
-  expect(sameSettings(readSettings({ rules: { packs: ['a'] } }), { packs: ['a'], severities: {} })).toBe(true);
-  expect(sameSettings(readSettings({ rules: { packs: ['b'] } }), { packs: ['a'], severities: {} })).toBe(false);
+  expect(sameSettings(readSettings({ rules: { packs: ['a'] } }), { ...defaultSettings, packs: ['a'] })).toBe(true);
+  expect(sameSettings(readSettings({ rules: { packs: ['b'] } }), { ...defaultSettings, packs: ['a'] })).toBe(false);
 });
 
 test('today is the day of the wall calendar', () => {
