@@ -5,7 +5,12 @@ import { importTypeScript } from './run.mjs';
 import { ensurePackages, inRoot, isMain } from './steps.mjs';
 
 /** Each module exports `generated(): { path: string; text: string }[]`, its paths counted from the project's folder. */
-const generators = ['grammar/generate.ts', 'server/packs/generate.ts', 'server/rules/generate.ts'];
+const generators = [
+  'grammar/generate.ts',
+  'server/packs/generate.ts',
+  'server/rules/generate.ts',
+  'server/folder/generate.ts',
+];
 
 const made = async () => {
   const files = [];

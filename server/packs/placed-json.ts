@@ -12,6 +12,8 @@ export class JsonFault extends Error {
 export interface PlacedJson {
   readonly value: unknown;
   readonly offsets: ReadonlyMap<string, number>;
+  /** The offset of the name under which each part stands, by the same path. */
+  readonly names: ReadonlyMap<string, number>;
 }
 
 const deepest = 100;
@@ -20,6 +22,7 @@ const scalar = /"(?:[^"\\]|\\.)*"|[-+.\w]+/y;
 
 class Reader {
   readonly offsets = new Map<string, number>();
+  readonly names = new Map<string, number>();
   private at = 0;
 
   constructor(private readonly text: string) {}
@@ -77,7 +80,9 @@ class Reader {
     do {
       this.skip();
       if (this.text[this.at] !== '"') throw this.fault('expected a name in double quotes');
+      const start = this.at;
       const name = String(this.scalar());
+      this.names.set(`${path}/${name}`, start);
       if (!this.takes(':')) throw this.fault('expected ":"');
       entries.push([name, this.value(`${path}/${name}`, depth + 1)]);
     } while (this.takes(','));
@@ -98,5 +103,5 @@ class Reader {
 /** Reads a JSON text. @throws JsonFault with the place of the first fault */
 export function readPlacedJson(text: string): PlacedJson {
   const reader = new Reader(text);
-  return { value: reader.whole(), offsets: reader.offsets };
+  return { value: reader.whole(), offsets: reader.offsets, names: reader.names };
 }

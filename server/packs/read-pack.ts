@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import { didYouMean, type Fault, type Near, offsetOf, schemaFaults, withoutSchema } from './faults.ts';
 import { limitTable } from './limit-names.ts';
 import { Pack } from './limits.ts';
 import { JsonFault, type PlacedJson, readPlacedJson } from './placed-json.ts';
@@ -12,71 +12,12 @@ export interface PackProblem {
 
 export type ReadPack = { readonly pack: Pack } | { readonly problems: readonly PackProblem[] };
 
-/** The known names that are near to a name, nearest first. */
-export type Near = (name: string, known: readonly string[]) => readonly string[];
-
 /** The ids that each place of a pack may name: terms of the notation, by the key under which they stand. */
 export type Terms = Readonly<
   Partial<Record<'use' | 'method' | 'casing' | 'joint' | 'fill' | 'placement' | 'from', readonly string[]>>
 >;
 
 const nobody: Near = () => [];
-
-type Issue = z.core.$ZodIssue;
-
-const didYouMean = (names: readonly string[]): string =>
-  names.length === 0 ? '' : `; did you mean ${names.join(' or ')}?`;
-
-/** A schema without what only says that a value may be left out. */
-function bare(schema: unknown): unknown {
-  if (schema instanceof z.ZodDefault || schema instanceof z.ZodNullable || schema instanceof z.ZodOptional)
-    return bare(schema.unwrap());
-  return schema;
-}
-
-function within(schema: unknown, key: string): unknown {
-  const whole = bare(schema);
-  if (whole instanceof z.ZodObject) return whole.shape[key];
-  if (whole instanceof z.ZodArray) return whole.element;
-  return whole instanceof z.ZodRecord ? whole.valueType : undefined;
-}
-
-/** The keys that the schema knows at a path. */
-function keysAt(path: readonly string[]): readonly string[] {
-  const schema = bare(path.reduce<unknown>(within, Pack));
-  if (schema instanceof z.ZodObject) return Object.keys(schema.shape);
-  return schema instanceof z.ZodRecord ? Object.keys(limitTable) : [];
-}
-
-const valueAt = (value: unknown, path: readonly string[]): unknown =>
-  path.reduce<unknown>((whole, key) => (whole as Readonly<Record<string, unknown>> | null | undefined)?.[key], value);
-
-/** The offset of the nearest part that the text really has. */
-function offsetOf({ offsets }: PlacedJson, path: readonly string[]): number {
-  for (let length = path.length; length > 0; length--) {
-    const found = offsets.get(`/${path.slice(0, length).join('/')}`);
-    if (found !== undefined) return found;
-  }
-  return offsets.get('') ?? 0;
-}
-
-interface Fault {
-  readonly path: readonly string[];
-  readonly words: string;
-}
-
-function faultsOf(issue: Issue, { value }: PlacedJson, near: Near): Fault[] {
-  const path = issue.path.map(String);
-  if (issue.code === 'unrecognized_keys')
-    return issue.keys.map((key) => ({
-      path: [...path, key],
-      words: `there is no such key${didYouMean(near(key, keysAt(path)))}`,
-    }));
-  const written = valueAt(value, path);
-  const known =
-    issue.code === 'invalid_value' && typeof written === 'string' ? near(written, issue.values.map(String)) : [];
-  return [{ path, words: `${issue.message}${didYouMean(known)}` }];
-}
 
 /** Limits whose value is not in the SI unit that it is compared in. */
 function unitFaults({ limits, cases }: Pack): Fault[] {
@@ -112,24 +53,17 @@ function termFaults({ cases, distances }: Pack, terms: Terms, near: Near): Fault
 
 const problemOf =
   (json: PlacedJson) =>
-  ({ path, words }: Fault): PackProblem => ({
-    path,
-    offset: offsetOf(json, path),
-    message: `not a rule pack${path.length > 0 ? ` at ${path.join('.')}` : ''}: ${words}`,
+  (fault: Fault): PackProblem => ({
+    path: fault.path,
+    offset: offsetOf(json, fault),
+    message: `not a rule pack${fault.path.length > 0 ? ` at ${fault.path.join('.')}` : ''}: ${fault.words}`,
   });
-
-/** An editor's own key, which says by what schema a file is completed. */
-function withoutSchema(value: unknown): unknown {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
-  const { $schema, ...rest } = value as Readonly<Record<string, unknown>>;
-  return rest;
-}
 
 function packOf(json: PlacedJson, near: Near, terms: Terms): ReadPack {
   const result = Pack.safeParse(withoutSchema(json.value));
   const faults = result.success
     ? [...unitFaults(result.data), ...termFaults(result.data, terms, near)]
-    : result.error.issues.flatMap((issue) => faultsOf(issue, json, near));
+    : schemaFaults(result.error, json.value, Pack, near);
   if (result.success && faults.length === 0) return { pack: result.data };
   return { problems: faults.map(problemOf(json)) };
 }

@@ -30,6 +30,20 @@ function allowsOf({ lines }: Tree, isKnown: (id: string) => boolean, isOff: (id:
   return all;
 }
 
+/** A rule that an `# allow` names, with the lines that it speaks for. */
+export interface AllowedLines {
+  readonly rule: string;
+  readonly lines: readonly number[];
+}
+
+/** Where allows name a rule of these ids. */
+export const allowedLines = (tree: Tree, ids: ReadonlySet<string>): readonly AllowedLines[] =>
+  allowsOf(
+    tree,
+    (id) => ids.has(id),
+    () => false,
+  ).flatMap(({ use, lines }) => (use.known ? [{ rule: use.id, lines }] : []));
+
 const place = (rule: string, line: number): string => `${line} ${rule}`;
 
 /**

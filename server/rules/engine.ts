@@ -1,4 +1,5 @@
 import { applyAllows } from './allows.ts';
+import { folderRules } from './folder/index.ts';
 import { rules as allRules } from './index.generated.ts';
 import type { Finding, Report, Rule, RuleContext, Severity } from './rule.ts';
 
@@ -51,7 +52,8 @@ export function runRules(
 ): readonly Finding[] {
   const running = rules.filter((rule) => !isOff(rule, settings));
   const runningIds = new Set(running.map((rule) => rule.id));
-  const ids = rules.map((rule) => rule.id);
+  // An allow may speak to a rule of the folder, which is run elsewhere: it counts as one that is off here.
+  const ids = [...rules, ...folderRules].map((rule) => rule.id);
   const knownIds = new Set(ids).add(internalError);
   const found = running.flatMap((rule) => findingsOf(rule, () => rule.check(context), settings));
   const isKnown = (id: string) => knownIds.has(id);

@@ -1,6 +1,8 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
-import type { Example, Rule } from './rule.ts';
+import { folderRules } from './folder/index.ts';
+import type { FolderExample, FolderRule } from './folder/rule.ts';
+import type { Example, Rule, RuleWords } from './rule.ts';
 
 const folder = 'server/rules/rules';
 
@@ -40,10 +42,16 @@ const exampleText = ({ text, fixed, own }: Example): string[] => [
   ...(fixed === undefined ? [] : ['after the first fix:', '', ...block(fixed)]),
 ];
 
-const examplesText = (title: string, examples: readonly Example[]): string[] =>
-  examples.length === 0 ? [] : [`*${title}*`, '', ...examples.flatMap(exampleText)];
+const folderExampleText = (example: FolderExample): string[] => [
+  'together:',
+  '',
+  ...Object.entries(example).flatMap(([name, text]) => [`\`${name}\``, '', ...block(text)]),
+];
 
-const ruleText = (rule: Rule): string[] => [
+const examplesText = <E>(title: string, examples: readonly E[], textOf: (example: E) => string[]): string[] =>
+  examples.length === 0 ? [] : [`*${title}*`, '', ...examples.flatMap(textOf)];
+
+const wordsText = (rule: RuleWords): string[] => [
   `## ${rule.id}`,
   '',
   `**${rule.title}** · ${rule.off ? `off until switched on (${rule.severity})` : rule.severity}`,
@@ -54,8 +62,28 @@ const ruleText = (rule: Rule): string[] => [
   '',
   `*Source:* ${rule.source}`,
   '',
-  ...examplesText('Reported; the marks show where', rule.flagged),
-  ...examplesText('Not reported', rule.silent),
+];
+
+const ruleText = (rule: Rule): string[] => [
+  ...wordsText(rule),
+  ...examplesText('Reported; the marks show where', rule.flagged, exampleText),
+  ...examplesText('Not reported', rule.silent, exampleText),
+];
+
+const folderRuleText = (rule: FolderRule): string[] => [
+  ...wordsText(rule),
+  ...examplesText('Reported; the marks show where', rule.flagged, folderExampleText),
+  ...examplesText('Not reported', rule.silent, folderExampleText),
+];
+
+const tableText = (rules: readonly RuleWords[]): string[] => [
+  '| rule | severity | what it looks for |',
+  '|---|---|---|',
+  ...rules.map(
+    ({ id, severity, off, title }) =>
+      `| [${id}](#${id}) | ${off ? 'off' : severity} | ${title.replaceAll('|', '\\|')} |`,
+  ),
+  '',
 ];
 
 const catalogueText = (rules: readonly Rule[]): string =>
@@ -68,17 +96,15 @@ const catalogueText = (rules: readonly Rule[]): string =>
     '',
     '- `[[` and `]]` mark what is reported; they are not part of the notation.',
     '- `# allow RULE: reason` on a line, or on the line above it, silences one rule for that line.',
-    '- Settings give a rule another severity, or switch it off.',
+    '- A `drillhand.json` beside or above the log, or the settings of the editor, give a rule another severity, or switch it on or off.',
     '- A rule that fails is reported as `internal-error`; the others still run.',
     '',
-    '| rule | severity | what it looks for |',
-    '|---|---|---|',
-    ...rules.map(
-      ({ id, severity, off, title }) =>
-        `| [${id}](#${id}) | ${off ? 'off' : severity} | ${title.replaceAll('|', '\\|')} |`,
-    ),
+    ...tableText(rules),
+    'These rules look at the logs of a folder together:',
     '',
+    ...tableText(folderRules),
     ...rules.flatMap(ruleText),
+    ...folderRules.flatMap(folderRuleText),
   ].join('\n');
 
 const load = async (id: string): Promise<Rule> => ((await import(`./rules/${id}.ts`)) as { rule: Rule }).rule;

@@ -84,7 +84,8 @@ export interface Example {
   readonly own?: Pack;
 }
 
-export interface Rule {
+/** What a rule says of itself. */
+export interface RuleWords {
   /** Kebab-case; names the fault. */
   readonly id: string;
   readonly severity: Severity;
@@ -96,6 +97,9 @@ export interface Rule {
   /** How to mend it. */
   readonly mend: string;
   readonly source: string;
+}
+
+export interface Rule extends RuleWords {
   readonly flagged: readonly Example[];
   readonly silent: readonly Example[];
   check(context: RuleContext): Iterable<Report>;

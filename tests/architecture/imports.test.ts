@@ -62,10 +62,10 @@ const layers: Readonly<Record<string, Layer>> = {
     why: 'a feature answers from a snapshot, in plain data that no protocol owns',
   },
   'server/folder': {
-    values: untilAnalysis,
+    values: [...untilAnalysis, 'server/calculations'],
     types: [],
-    packages: [],
-    why: 'what is known of several wells together is known from their snapshots',
+    packages: ['zod'],
+    why: 'what is known of several wells together is known from their snapshots and the files beside them',
   },
   'server/import': {
     values: ['grammar'],

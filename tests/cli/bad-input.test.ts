@@ -114,7 +114,7 @@ describe('packs', () => {
     [
       'an unknown limit',
       JSON.stringify({ ...pack, limits: { stickup: 3 } }, null, 1),
-      'pack.json:6:14: not a rule pack at limits.stickup: ',
+      'pack.json:6:3: not a rule pack at limits.stickup: ',
     ],
   ])('%s is told once, with its place', async (_, text, message) => {
     const { code, errors } = await withPack(text);

@@ -45,14 +45,14 @@ describe('a broken pack tells each fault at its place', () => {
   test.each([
     ['{"id": fen}', ['1:8 not JSON: fen is not a JSON value']],
     ['', ['1:1 not JSON: the text ends too soon']],
-    [written({ ...fen, limts: {} }), ['15:11 not a rule pack at limts: there is no such key; did you mean limits?']],
+    [written({ ...fen, limts: {} }), ['15:2 not a rule pack at limts: there is no such key; did you mean limits?']],
     [
       written({ ...fen, limits: { 'stikup-least': figure } }),
-      ['6:19 not a rule pack at limits.stikup-least: there is no such key; did you mean stickup-least?'],
+      ['6:3 not a rule pack at limits.stikup-least: there is no such key; did you mean stickup-least?'],
     ],
     [
       written({ ...fen, cases: [{ limit: 'stickup-least', when: { rok: ['any'] }, ...figure }] }),
-      ['19:12 not a rule pack at cases.0.when.rok: there is no such key; did you mean rock?'],
+      ['19:5 not a rule pack at cases.0.when.rok: there is no such key; did you mean rock?'],
     ],
     [
       written({ ...fen, limits: { 'stickup-least': { ...figure, unit: 'in' } } }),

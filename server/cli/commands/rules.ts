@@ -1,13 +1,17 @@
-import { rules as allRules } from '../../rules/index.generated.ts';
+import { folderRules } from '../../rules/folder/index.ts';
+import type { FolderExample, FolderRule } from '../../rules/folder/rule.ts';
+import { rules as logRules } from '../../rules/index.generated.ts';
 import { nearNames } from '../../rules/near-names.ts';
-import type { Example, Rule } from '../../rules/rule.ts';
+import type { Example, Rule, RuleWords } from '../../rules/rule.ts';
 import { didYouMean } from '../arguments.ts';
 import type { Arguments, Command } from '../command.ts';
 import { type Exit, exit } from '../exit.ts';
 import { Unusable } from '../unusable.ts';
 import type { World } from '../world.ts';
 
-const severityText = ({ off, severity }: Rule): string => (off ? 'off' : severity);
+const allRules: readonly RuleWords[] = [...logRules, ...folderRules];
+
+const severityText = ({ off, severity }: RuleWords): string => (off ? 'off' : severity);
 
 const widest = (texts: readonly string[]): number => texts.reduce((most, each) => Math.max(most, each.length), 0);
 
@@ -29,7 +33,14 @@ const exampleLines = (title: string, examples: readonly Example[]): string[] =>
     ...(fixed === undefined ? [] : ['  after the first fix:', ...indented(fixed)]),
   ]);
 
-const inFull = (rule: Rule): string =>
+const folderExampleLines = (title: string, examples: readonly FolderExample[]): string[] =>
+  examples.flatMap((example) => [
+    '',
+    `  ${title}`,
+    ...Object.entries(example).flatMap(([name, text]) => [`  ${name}`, ...indented(text)]),
+  ]);
+
+const inFull = (rule: RuleWords, examples: readonly string[]): string =>
   [
     `${rule.id} (${rule.off ? `off until switched on, then ${rule.severity}` : rule.severity})`,
     '',
@@ -38,25 +49,36 @@ const inFull = (rule: Rule): string =>
     `  Why:     ${rule.why}`,
     `  To mend: ${rule.mend}`,
     `  Source:  ${rule.source}`,
-    ...exampleLines('reported, between [[ and ]]:', rule.flagged),
-    ...exampleLines('not reported:', rule.silent),
+    ...examples,
     '',
   ].join('\n');
 
-function ruleNamed(id: string): Rule {
-  const found = allRules.find((rule) => rule.id === id.toLowerCase());
-  if (found) return found;
+const reported = 'reported, between [[ and ]]:';
+const notReported = 'not reported:';
+
+const ofLog = (rule: Rule): string =>
+  inFull(rule, [...exampleLines(reported, rule.flagged), ...exampleLines(notReported, rule.silent)]);
+
+const ofFolder = (rule: FolderRule): string =>
+  inFull(rule, [...folderExampleLines(reported, rule.flagged), ...folderExampleLines(notReported, rule.silent)]);
+
+function ruleNamed(written: string): string {
+  const id = written.toLowerCase();
+  const rule = logRules.find((each) => each.id === id);
+  const folderRule = folderRules.find((each) => each.id === id);
+  if (rule) return ofLog(rule);
+  if (folderRule) return ofFolder(folderRule);
   const near = nearNames(
     id,
-    allRules.map((rule) => rule.id),
+    allRules.map((each) => each.id),
   );
-  throw new Unusable(`there is no rule "${id}"${didYouMean(near) || '; "drillhand rules" lists them'}`);
+  throw new Unusable(`there is no rule "${written}"${didYouMean(near) || '; "drillhand rules" lists them'}`);
 }
 
 async function run(given: Arguments, world: World): Promise<Exit> {
   const [id, more] = given.positionals;
   if (more !== undefined) throw new Unusable(`one rule at a time; "${more}" is one too many`);
-  world.print(id === undefined ? catalogue() : inFull(ruleNamed(id)));
+  world.print(id === undefined ? catalogue() : ruleNamed(id));
   return exit.clean;
 }
 
