@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
-    include: (process.env['DRILLHAND_MUTATION_TESTS'] ?? '').split(',').map((folder) => `${folder}/**/*.test.ts`),
+    include: (process.env.DRILLHAND_MUTATION_TESTS ?? '').split(',').map((folder) => `${folder}/**/*.test.ts`),
     testTimeout: 30_000,
   },
 });

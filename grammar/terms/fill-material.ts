@@ -42,6 +42,11 @@ export const fillMaterial = list('fill-material', 'What is placed around and in 
     'thermally enhanced grout|geothermal grout',
     'Grout that carries heat well, for ground loops.',
   ),
+  cement(
+    'portland-limestone cement',
+    'limestone cement|portland limestone cement|plc|type il cement|type 1l cement',
+    'Cement ground with some limestone, a little lighter than portland cement.',
+  ),
   cement('grout', 'grt', 'A pumped sealing mix, kind not told.'),
   slurry(
     'bentonite slurry',

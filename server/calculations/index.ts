@@ -1,21 +1,9 @@
-export { about as aboutDeliveredAir, deliveredAir, seaLevelFlow } from './air/delivered-air.ts';
+export { about as aboutDeliveredAir, deliveredAir } from './air/delivered-air.ts';
 export { about as aboutPenetrationRate, penetrationRate } from './air/penetration-rate.ts';
-export {
-  about as aboutRateBreaks,
-  depthsWithoutNeighbour,
-  type RateBreak,
-  type RateSpan,
-  rateBreaks,
-} from './air/rate-breaks.ts';
+export { about as aboutRateBreak, nearestDistance, rateBreak } from './air/rate-break.ts';
 export { type Air, about as aboutStandardAtmosphere, standardAtmosphere } from './air/standard-atmosphere.ts';
-export {
-  about as aboutUpholeVelocity,
-  flowForVelocity,
-  type SlowestPlace,
-  slowestUpholeVelocity,
-  upholeVelocity,
-} from './air/uphole-velocity.ts';
-export { about as aboutWaterLift, greatestWaterColumn, sparePressure } from './air/water-lift.ts';
+export { about as aboutUpholeVelocity, upholeVelocity } from './air/uphole-velocity.ts';
+export { about as aboutWaterLift, sparePressure } from './air/water-lift.ts';
 export { about as aboutBuoyedWeight, buoyedWeight } from './casing/buoyed-weight.ts';
 export { about as aboutCentralizerGaps, centralizerGaps, type Gap, widestGap } from './casing/centralizer-gaps.ts';
 export {
@@ -32,21 +20,19 @@ export {
   hydrostaticPressure,
 } from './casing/hydrostatic-pressure.ts';
 export { about as aboutInsideDiameter, insideDiameter } from './casing/inside-diameter.ts';
-export { about as aboutJointsTally, jointsTally, type Tally } from './casing/joints-tally.ts';
+export { about as aboutJointsTally, type Joints, jointsTally, type Tally } from './casing/joints-tally.ts';
 export { about as aboutOvalCollapse, ovalCollapse, USUAL_OVALITY } from './casing/oval-collapse.ts';
+export { about as aboutPipeGrades, type PipeGrade, pipeGrade } from './casing/pipe-grades.ts';
 export { about as aboutPipeMass, pipeMass } from './casing/pipe-mass.ts';
 export {
   about as aboutPipeSizes,
   nominalOfOutside,
-  nominalSizes,
   outsideOfNominal,
   type PipeMaterial,
-  SDR_SERIES,
-  schedulesOf,
   wallOf,
 } from './casing/pipe-sizes.ts';
 export { about as aboutPlasticCollapse, PVC_MODULUS, PVC_POISSON, plasticCollapse } from './casing/plastic-collapse.ts';
-export { about as aboutPlasticHeat, warmPvcShare } from './casing/plastic-heat.ts';
+export { about as aboutPlasticHeat, HOTTEST_PVC, warmPlasticCollapse, warmPvcShare } from './casing/plastic-heat.ts';
 export { about as aboutPressureDifference, pressureDifference } from './casing/pressure-difference.ts';
 export { about as aboutSdrWall, dimensionRatio, wallOfSdr } from './casing/sdr-wall.ts';
 export { about as aboutSteelCollapse, steelCollapse } from './casing/steel-collapse.ts';
@@ -76,14 +62,8 @@ export {
 } from './disinfection/liquid-dose.ts';
 export { type Formula, finite, known, type Outcome, refused } from './formula.ts';
 export { about as aboutAnnulusArea, annulusArea } from './geometry/annulus-area.ts';
-export {
-  type AnnulusPiece,
-  about as aboutAnnulusPieces,
-  annulusPieces,
-  type DiameterSpan,
-} from './geometry/annulus-pieces.ts';
-export { about as aboutAnnulusVolume, annulusVolume } from './geometry/annulus-volume.ts';
-export { about as aboutFilledTop, type Fill, filledTop } from './geometry/filled-top.ts';
+export { type AnnulusPiece, about as aboutAnnulusVolume, annulusVolume } from './geometry/annulus-volume.ts';
+export { about as aboutFilledTop, type Filled, filledTop } from './geometry/filled-top.ts';
 export { about as aboutMeanDiameterFilled, meanDiameterFilled } from './geometry/mean-diameter-filled.ts';
 export { about as aboutAnnulusShare, annulusShare } from './grout/annulus-share.ts';
 export { about as aboutBagsNeeded, bagsNeeded } from './grout/bags-needed.ts';
@@ -95,6 +75,7 @@ export { about as aboutMixVolume, mixVolume, type Solid } from './grout/mix-volu
 export { about as aboutPlacedShare, placedShare } from './grout/placed-share.ts';
 export { about as aboutRequiredGrout, requiredGrout } from './grout/required-grout.ts';
 export { about as aboutWaterCementRatio, waterCementRatio, waterOfRatio } from './grout/water-cement-ratio.ts';
+export { about as aboutDistance, distanceBetween } from './place/distance.ts';
 export {
   about as aboutUtm,
   type EarthPlace,
@@ -129,5 +110,5 @@ export {
   screenLength,
 } from './screen/entrance-velocity.ts';
 export { about as aboutPackMass, PACK_BULK_DENSITY, packMass } from './screen/pack-mass.ts';
-export { about as aboutLevels, belowGround, belowTop, depthOfElevation, elevationOf } from './water/levels.ts';
+export { about as aboutLevels, belowTop, elevationOf } from './water/levels.ts';
 export { about as aboutWaterColumn, waterColumn } from './water/water-column.ts';

@@ -1,9 +1,10 @@
 import type { FileUnits } from '../model/log.ts';
-import { plainText } from './display.ts';
+import { plainText, show } from './display.ts';
 import type { Layer } from './geometry/layers.ts';
-import { type BoreVolume, boreVolume, type Wall } from './geometry/open-bore.ts';
+import { type BoreVolume, boreVolume, volumeOf, type Wall } from './geometry/open-bore.ts';
 import type { Ingredient } from './ingredient.ts';
 import type { Stretch } from './intervals.ts';
+import type { FigureInput } from './record.ts';
 import { stretchText } from './words.ts';
 
 const mostShown = 12;
@@ -13,13 +14,27 @@ export function boreIngredient(bore: readonly Layer<Wall>[], stretch: Stretch, u
   const found = boreVolume(bore, stretch);
   return {
     value: found.known ? found.volume : null,
-    inputs: found.known ? found.walls.slice(0, mostShown).map((wall) => inputOf(wall, units)) : [],
+    inputs: found.known ? inputsOf(found.walls, units) : [],
     waitsFor: factsOf(found, units),
     doubtful: false,
     significant: 3,
     decimals: null,
     unit: null,
   };
+}
+
+const inputsOf = (walls: readonly Layer<Wall>[], units: FileUnits): FigureInput[] => [
+  ...walls.slice(0, mostShown).map((wall) => inputOf(wall, units)),
+  ...restInput(walls.slice(mostShown), units),
+];
+
+/** The stretches that are not shown one by one, together. */
+function restInput(walls: readonly Layer<Wall>[], units: FileUnits): FigureInput[] {
+  const [first] = walls;
+  if (!first) return [];
+  const value = walls.reduce((sum, { top, bottom, of }) => sum + volumeOf(of, bottom - top), 0);
+  const { text } = show(value, 'volume', units);
+  return [{ name: `${walls.length} more stretches, together`, value, unit: 'm3', text, line: first.of.line }];
 }
 
 const inputOf = (wall: Layer<Wall>, units: FileUnits) => ({

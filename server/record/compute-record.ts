@@ -20,7 +20,7 @@ export function computeRecord(log: WellLog, limits: Limits): Record {
       const gaps = gapsOf(string);
       return gaps ? [{ string: string.number, gaps }] : [];
     }),
-    topOfCasing: top === null ? null : -top,
+    topOfCasing: top === null ? null : 0 - top,
     depth: deepestOf(log),
   };
 }

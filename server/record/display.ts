@@ -20,6 +20,7 @@ export type Shown =
   | 'force'
   | 'time'
   | 'minutes'
+  | 'days'
   | 'share'
   | 'ratio'
   | 'small-ratio'
@@ -60,6 +61,7 @@ const pairs: Readonly<Record<Shown, Pair>> = {
   force: { si: 'N', metric: 'kN', us: 'lbf' },
   time: { si: 's', metric: 'h', us: 'h' },
   minutes: { si: 's', metric: 'min', us: 'min' },
+  days: { si: 's', metric: 'd', us: 'd' },
   share: { si: '1', metric: '%', us: '%' },
   ratio: { si: '1', metric: '1', us: '1' },
   'small-ratio': { si: '1', metric: '1', us: '1' },

@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
-  belowGround,
   belowTop,
-  depthOfElevation,
   elevationOf,
   entranceVelocity,
   granulesDose,
@@ -15,11 +13,9 @@ import {
 import { expectRefused, figureOf } from './outcomes.ts';
 
 describe('levels', () => {
-  it('shift with the top of the casing and the ground, there and back', () => {
-    expect(belowGround(5.65, 0.45)).toBeCloseTo(5.2, 12);
+  it('shift with the top of the casing and the ground', () => {
     expect(belowTop(5.2, 0.45)).toBeCloseTo(5.65, 12);
     expect(elevationOf(287.4, 5.2)).toBeCloseTo(282.2, 12);
-    expect(depthOfElevation(287.4, 282.2)).toBeCloseTo(5.2, 12);
   });
 
   it('leave a column above a depth, of a flowing well too', () => {

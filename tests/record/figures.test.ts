@@ -129,8 +129,10 @@ describe('drilling', () => {
       'drilling.1.penetration-rate',
       'drilling.2.penetration-rate',
       'drilling.2.uphole-velocity',
+      'drilling.2.uphole-velocity-sea-level',
       'drilling.3.penetration-rate',
       'drilling.3.uphole-velocity',
+      'drilling.3.uphole-velocity-sea-level',
     ]);
     expect(figureIn(record, 'drilling.2.penetration-rate').waitsFor).toEqual(['the time that the interval took']);
     expect(figureIn(record, 'drilling.3.uphole-velocity').waitsFor).toContain('the outside diameter of the drill pipe');

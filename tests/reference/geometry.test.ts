@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  annulusArea,
-  annulusPieces,
-  annulusVolume,
-  filledTop,
-  meanDiameterFilled,
-} from '../../server/calculations/index.ts';
+import { annulusArea, annulusVolume, filledTop, meanDiameterFilled } from '../../server/calculations/index.ts';
 import { cubicFoot, expectNear, figureOf, foot, gallon, inch } from './measures.ts';
 
 describe('annulus of round hole and round string', () => {
@@ -54,13 +48,9 @@ describe('water in an open hole', () => {
 
 describe('a worked annulus', () => {
   // Derived here: 10 in hole, 6.625 in casing, 65 ft: 19.89 ft³ = 148.8 US gal.
-  const pieces = annulusPieces(
-    0,
-    65 * foot,
-    [{ top: 0, bottom: 65 * foot, diameter: 10 * inch }],
-    [{ top: -1, bottom: 65 * foot, diameter: 6.625 * inch }],
-  );
-  const volume = figureOf(annulusVolume(pieces));
+  const [outer, inner, bottom] = [10 * inch, 6.625 * inch, 65 * foot];
+  const volume = figureOf(annulusVolume(outer, inner, bottom));
+  const pieces = [{ top: 0, bottom, outer, inner, volume }];
 
   it('holds 19.89 ft³, 148.8 US gal', () => {
     expectNear(volume / cubicFoot, 19.89, 0.005);

@@ -158,9 +158,6 @@ const TABLES: Readonly<Record<PipeMaterial, readonly PipeSize[]>> = { steel: STE
 /** A size written as 6 in and one written as DN 150 are apart by more than this, m. */
 const NOMINAL_TOLERANCE = 0.0001;
 
-/** The standard dimension ratios of plastic well casing, ASTM F480 (from memory). */
-export const SDR_SERIES: readonly number[] = [13.5, 17, 21, 26, 27.6, 32.5, 41];
-
 /**
  * Outside diameter, m, of a nominal size given in m: 0.1524 for 6 in, or its metric name, 0.150 for DN 150.
  *
@@ -193,16 +190,6 @@ export function wallOf(nominal: number, schedule: string, material: PipeMaterial
   if (!size) return refused(noSuchSize(material));
   const wall = new Map(Object.entries(size.walls)).get(scheduleName(schedule));
   return wall === undefined ? refused(`${standardOf(material)} has no such schedule in that size`) : known(wall * INCH);
-}
-
-/** The schedules that a nominal size (m) has, as names for `wallOf`; none for a size that is not in the table. */
-export function schedulesOf(nominal: number, material: PipeMaterial): string[] {
-  return Object.keys(sizeOfNominal(nominal, material)?.walls ?? {});
-}
-
-/** Every nominal size of a material, m (inches times 0.0254), smallest first. */
-export function nominalSizes(material: PipeMaterial): number[] {
-  return TABLES[material].map((size) => size.nominal * INCH);
 }
 
 function sizeOfNominal(nominal: number, material: PipeMaterial): PipeSize | undefined {

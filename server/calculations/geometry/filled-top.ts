@@ -1,6 +1,5 @@
 import { type Formula, known, type Outcome, refused } from '../formula.ts';
-import type { AnnulusPiece } from './annulus-pieces.ts';
-import { annulusVolume } from './annulus-volume.ts';
+import type { AnnulusPiece } from './annulus-volume.ts';
 
 export const about: Formula = {
   name: 'height that a placed volume fills',
@@ -10,8 +9,8 @@ export const about: Formula = {
   caution: null,
 };
 
-export interface Fill {
-  /** Depth that the fill reaches, m, positive downward; the top of the interval at most. */
+export interface Filled {
+  /** Depth that the volume reaches, m, positive downward; the top of the interval at most. */
   readonly top: number;
   /** Height filled, m. */
   readonly height: number;
@@ -22,25 +21,23 @@ export interface Fill {
 /**
  * The height that a placed volume would reach in an annulus, filled from its bottom up.
  *
- * Volume in m³, depths in m. Refused for a volume below zero and where a diameter is not known.
+ * Volume in m³, depths in m. Refused for a volume below zero and for no annulus.
  * Source: geometry.
  * Worked example: 0.2843 m³ in a 10 in hole around 6.625 in casing (0.02843 m³/m) stands 10.0 m high.
  */
-export function filledTop(volume: number, pieces: readonly AnnulusPiece[]): Outcome<Fill> {
+export function filledTop(volume: number, pieces: readonly AnnulusPiece[]): Outcome<Filled> {
   if (!(volume >= 0)) return refused('a placed volume cannot be below zero');
-  const whole = annulusVolume(pieces);
-  if (!whole.ok) return whole;
   const upward = [...pieces].sort((a, b) => b.bottom - a.bottom);
-  let left = volume;
-  let height = 0;
-  let top = upward[0]?.bottom ?? 0;
+  const [lowest] = upward;
+  if (!lowest) return refused('the interval has no length');
+  let [left, height, top] = [volume, 0, lowest.bottom];
   for (const piece of upward) {
-    const room = piece.volume ?? 0;
-    const share = Math.min(1, left / room);
-    height += share * (piece.bottom - piece.top);
-    top = piece.bottom - share * (piece.bottom - piece.top);
-    if (left <= room) return known({ top, height, surplus: 0 });
-    left -= room;
+    const share = Math.min(1, left / piece.volume);
+    const risen = share * (piece.bottom - piece.top);
+    height += risen;
+    top = piece.bottom - risen;
+    if (share < 1) return known({ top, height, surplus: 0 });
+    left -= piece.volume;
   }
   return known({ top, height, surplus: left });
 }

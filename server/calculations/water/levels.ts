@@ -8,11 +8,6 @@ export const about: Formula = {
   caution: 'A casing that is cut or raised shifts every level from its top: take the height as it stood on that day.',
 };
 
-/** Depth below ground, m, of a level read from the top of a casing that stands `stickUp` m above ground. 5.65 toc, 0.45: 5.20. */
-export function belowGround(belowTop: number, stickUp: number): number {
-  return belowTop - stickUp;
-}
-
 /** Depth below the top of the casing, m, of a level below ground. 5.20 bgs, 0.45: 5.65. */
 export function belowTop(depthBelowGround: number, stickUp: number): number {
   return depthBelowGround + stickUp;
@@ -21,9 +16,4 @@ export function belowTop(depthBelowGround: number, stickUp: number): number {
 /** Elevation, m, of a depth below ground. Ground 287.4, 5.2 below: 282.2. */
 export function elevationOf(ground: number, depthBelowGround: number): number {
   return ground - depthBelowGround;
-}
-
-/** Depth below ground, m, of an elevation. Ground 287.4, water at 282.2: 5.2. */
-export function depthOfElevation(ground: number, elevation: number): number {
-  return ground - elevation;
 }

@@ -2,9 +2,10 @@ import { about as ofGaps, widestGap } from '../../calculations/casing/centralize
 import { jointsTally, about as ofJoints } from '../../calculations/casing/joints-tally.ts';
 import { type Formula, known, type Outcome, refused } from '../../calculations/formula.ts';
 import type { FileUnits, PipeString } from '../../model/log.ts';
-import { figureOf } from '../figure.ts';
+import { figureOf, type Recipe } from '../figure.ts';
+import { decimals } from '../format-number.ts';
 import { nameOf } from '../geometry/strings.ts';
-import { depthOf, type Ingredient, lengthOf, measured, together } from '../ingredient.ts';
+import { depthOf, type Ingredient, lengthOf, measured, ofFigure, together, worked } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
 import { footForGaps, gapsOf } from '../strings/centralizers.ts';
 import type { Family } from './family.ts';
@@ -17,12 +18,13 @@ const ofLength: Formula = {
   caution: null,
 };
 
-/** `casing.N.length`, `.joints-length`, `.centralizers.widest-gap`. */
+/** `casing.N.length`, `.joints-length`, `.joints-difference`, `.connections`, `.centralizers.widest-gap`. */
 export const casingFigures: Family = ({ log }) => log.strings.flatMap((string) => figuresOf(string, log.units));
 
 function figuresOf(string: PipeString, units: FileUnits): Figure[] {
-  const figures = [lengthFigure(string, units)];
-  if (string.joints) figures.push(jointsFigure(string, units));
+  const length = lengthFigure(string, units);
+  const figures = [length];
+  if (string.joints) figures.push(...jointsFigures(string, length, units));
   if (string.centralizers) figures.push(gapFigure(string, units));
   return figures;
 }
@@ -42,29 +44,59 @@ export const lengthFigure = (string: PipeString, units: FileUnits): Figure =>
     units,
   );
 
-function jointsFigure(string: PipeString, units: FileUnits): Figure {
-  const { joints } = string;
-  const lengths = (joints?.lengths ?? []).map((joint, index) => jointIngredient(string, joint, index));
-  return figureOf(
+/** The joints added up, their difference from the length of the string, and how many times they meet. */
+function jointsFigures(string: PipeString, length: Figure, units: FileUnits): Figure[] {
+  const joints = string.joints?.lengths ?? [];
+  const each = joints.map((joint, index) => jointIngredient(string, joint, index));
+  const all = together(each.length > 0 ? each : [noJoints(string)], () => tallyOf(joints).total);
+  const common = { shown: 'length', formula: ofJoints, digits: 'sum', at: string.joints ?? string } as const;
+  const total = figureOf(
     {
+      ...common,
       id: `casing.${string.number}.joints-length`,
       title: `joints of ${nameOf(string)}, added up`,
-      shown: 'length',
+      ingredients: [all],
+      compute: (metres) => metres,
+    },
+    units,
+  );
+  const difference: Recipe = {
+    ...common,
+    id: `casing.${string.number}.joints-difference`,
+    title: `joints of ${nameOf(string)}, longer than the string by`,
+    ingredients: [
+      { ...ofFigure('joints, added up', total), decimals: all.decimals, unit: all.unit },
+      ofFigure(`length of ${nameOf(string)}`, length),
+    ],
+    compute: (metres, ofString) => metres - ofString,
+    digits: all.decimals === null ? 'sum' : decimals(all.decimals),
+  };
+  return [total, figureOf(difference, units), connectionsFigure(string, units)];
+}
+
+const tallyOf = (joints: readonly Joint[]) =>
+  jointsTally(joints.map(({ count, length }) => ({ count, length: length.value ?? 0 })));
+
+/** Places where two joints meet: welds, where the string is welded. */
+function connectionsFigure(string: PipeString, units: FileUnits): Figure {
+  const joints = string.joints?.lengths ?? [];
+  const line = string.joints?.line ?? string.line;
+  const counts = joints.map(({ count }, index) => worked(`joints ${index + 1}`, count, 'ratio', units, { line }));
+  const welds = string.joint?.id === 'welded' ? 'welds' : 'places where joints meet';
+  return figureOf(
+    {
+      id: `casing.${string.number}.connections`,
+      title: `${welds}, ${nameOf(string)}`,
+      shown: 'ratio',
       formula: ofJoints,
-      ingredients: [together(lengths.length > 0 ? lengths : [noJoints(string)], () => tallyOf(lengths))],
-      compute: (total) => total,
-      digits: 'sum',
-      at: joints ?? string,
+      ingredients: counts.length > 0 ? [together(counts, () => tallyOf(joints).connections)] : [noJoints(string)],
+      compute: (connections) => connections,
+      digits: decimals(0),
+      at: string.joints ?? string,
     },
     units,
   );
 }
-
-const tallyOf = (lengths: readonly Ingredient[]): number =>
-  jointsTally(
-    lengths.map((length) => length.value ?? 0),
-    0,
-  ).total;
 
 type Joint = NonNullable<PipeString['joints']>['lengths'][number];
 
@@ -110,7 +142,7 @@ function topIngredient(string: PipeString): Ingredient {
 
 function widestOf(string: PipeString): Outcome {
   const gaps = gapsOf(string);
-  if (!gaps) return refused('the spacing of the centralizers is not above zero');
+  if (!gaps) return refused('the spacing of the centralizers is not above zero, or gives more than 10,000 of them');
   const widest = widestGap(gaps.map((gap) => ({ ...gap, length: gap.bottom - gap.top })));
   return widest.ok ? known(widest.value.length) : widest;
 }

@@ -1,17 +1,25 @@
 import { granulesDose, about as ofGranules } from '../../calculations/disinfection/granules-dose.ts';
-import { liquidDose, about as ofLiquid } from '../../calculations/disinfection/liquid-dose.ts';
-import { about as ofPieces } from '../../calculations/geometry/annulus-pieces.ts';
+import {
+  HYPOCHLORITE_5_RELATIVE_DENSITY,
+  HYPOCHLORITE_12_RELATIVE_DENSITY,
+  liquidDose,
+  about as ofLiquid,
+} from '../../calculations/disinfection/liquid-dose.ts';
+import { about as ofVolume } from '../../calculations/geometry/annulus-volume.ts';
 import type { Disinfection, WellLog } from '../../model/log.ts';
 import { boreIngredient } from '../bore-ingredient.ts';
 import type { RecordContext } from '../context.ts';
 import { figureOf, type Recipe } from '../figure.ts';
 import { openBore } from '../geometry/open-bore.ts';
-import { depthOf, type Ingredient, measured, ofFigure, worked } from '../ingredient.ts';
+import { depthOf, measured, ofFigure, worked } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
 import { staticLevelOf } from '../water/static-level.ts';
 import type { Family } from './family.ts';
 
-/** `disinfection.water-volume`, `.hypochlorite-12`, `.hypochlorite-5`, `.granules-65`, for the strength last written. */
+/**
+ * `disinfection.water-volume`, and for the strength last written `.hypochlorite-12`, `.hypochlorite-5` (labelled by
+ * volume), `.hypochlorite-12-by-weight`, `.hypochlorite-5-by-weight`, `.granules-65`.
+ */
 export const disinfectionFigures: Family = (context) => {
   const { disinfections } = context.log;
   const at = disinfections.findLast((each) => each.strength !== null) ?? disinfections.at(-1);
@@ -34,7 +42,7 @@ function waterFigure(at: Disinfection, { log, hole }: RecordContext): Figure {
       title: 'water standing in the well',
       shown: 'volume',
       formula: {
-        ...ofPieces,
+        ...ofVolume,
         text: 'V = ∑ π/4 D² Δz from the static level to the bottom; D inside of the string or of the hole, m; V m³',
       },
       ingredients: [top, bottom, ...(ready ? [boreIngredient(openBore(log, hole), stretch, log.units)] : [])],
@@ -50,22 +58,36 @@ interface Dose {
   readonly id: string;
   readonly title: string;
   readonly available: number;
-  readonly liquid: boolean;
+  /** Relative density to reckon with; 1 for a label by volume (g in 100 mL), null for granules. */
+  readonly relativeDensity: number | null;
 }
 
 const doses: readonly Dose[] = [
-  { id: 'hypochlorite-12', title: 'hypochlorite of 12 % by volume', available: 0.12, liquid: true },
-  { id: 'hypochlorite-5', title: 'hypochlorite of 5 % by volume', available: 0.05, liquid: true },
-  { id: 'granules-65', title: 'hypochlorite granules of 65 %', available: 0.65, liquid: false },
+  { id: 'hypochlorite-12', title: 'hypochlorite of 12 % by volume', available: 0.12, relativeDensity: 1 },
+  {
+    id: 'hypochlorite-12-by-weight',
+    title: 'hypochlorite of 12 % by weight',
+    available: 0.12,
+    relativeDensity: HYPOCHLORITE_12_RELATIVE_DENSITY,
+  },
+  { id: 'hypochlorite-5', title: 'hypochlorite of 5 % by volume', available: 0.05, relativeDensity: 1 },
+  {
+    id: 'hypochlorite-5-by-weight',
+    title: 'hypochlorite of 5 % by weight',
+    available: 0.05,
+    relativeDensity: HYPOCHLORITE_5_RELATIVE_DENSITY,
+  },
+  { id: 'granules-65', title: 'hypochlorite granules of 65 %', available: 0.65, relativeDensity: null },
 ];
 
 function doseFigure(
-  { id, title, available, liquid }: Dose,
+  { id, title, available, relativeDensity }: Dose,
   at: Disinfection,
   water: Figure,
   { units }: WellLog,
 ): Figure {
-  const share: Ingredient = worked('available chlorine', available, 'share', units);
+  const liquid = relativeDensity !== null;
+  const density = liquid ? [worked('relative density', relativeDensity, 'ratio', units)] : [];
   const recipe: Recipe = {
     id: `disinfection.${id}`,
     title: `${title} for the strength written`,
@@ -74,14 +96,11 @@ function doseFigure(
     ingredients: [
       ofFigure('water standing in the well', water),
       measured('strength', at.strength, 'kg/m3', at.line, 'the strength of the disinfection'),
-      share,
+      worked('available chlorine', available, 'share', units),
+      ...density,
     ],
-    compute: (volume, strength, part) =>
-      liquid ? liquidDose(volume, strength, part, byVolume) : granulesDose(volume, strength, part),
+    compute: liquid ? liquidDose : granulesDose,
     at,
   };
   return figureOf(recipe, units);
 }
-
-/** A label by volume counts grams of chlorine in 100 mL, whatever the liquid weighs. */
-const byVolume = 1;

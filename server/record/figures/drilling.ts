@@ -1,33 +1,49 @@
+import { deliveredAir, about as ofDelivered } from '../../calculations/air/delivered-air.ts';
 import { about as ofPenetration, penetrationRate } from '../../calculations/air/penetration-rate.ts';
+import { about as ofAtmosphere, standardAtmosphere } from '../../calculations/air/standard-atmosphere.ts';
 import { about as ofUphole, upholeVelocity } from '../../calculations/air/uphole-velocity.ts';
-import type { DrilledInterval, Drilling, FileUnits, Word } from '../../model/log.ts';
+import { about as ofLift, sparePressure } from '../../calculations/air/water-lift.ts';
+import type { Formula, Outcome } from '../../calculations/formula.ts';
+import { about as ofColumn, waterColumn } from '../../calculations/water/water-column.ts';
+import type { DrilledInterval, Drilling, FileUnits, WaterLevel, WellLog, Word } from '../../model/log.ts';
 import type { RecordContext } from '../context.ts';
 import { figureOf } from '../figure.ts';
 import { type Bore, boreAbove, type WidestBore } from '../geometry/drilling-walls.ts';
-import { nameOf } from '../geometry/strings.ts';
-import { type Ingredient, lengthOf, measured, worked } from '../ingredient.ts';
-import { inDoubt, stretchOf } from '../intervals.ts';
+import { mostStrings, nameOf, tooManyStrings } from '../geometry/strings.ts';
+import { depthOf, type Ingredient, lengthOf, measured, ofFigure, ofLimit, worked } from '../ingredient.ts';
+import { bottomOf, inDoubt, stretchOf } from '../intervals.ts';
 import type { Figure } from '../record.ts';
+import { staticLevelOf } from '../water/static-level.ts';
 import { stretchText } from '../words.ts';
+import { type DrillingLine, rateBreakFigures } from './drilling-breaks.ts';
 import type { Family } from './family.ts';
 
-/** `drilling.N.penetration-rate` and `.uphole-velocity`, N counting the lines under `drilling` through the file. */
+/**
+ * `drilling.N.penetration-rate`, `.rate-break`, `.rate-break-contact`, `.uphole-velocity`, `.uphole-velocity-sea-level`,
+ * `.water-column`, `.spare-pressure`, N counting the lines under `drilling` through the file.
+ */
 export const drillingFigures: Family = (context) => {
-  const figures: Figure[] = [];
-  const widestAbove = boreAbove(context.log, context.hole);
-  let number = 0;
-  for (const drilling of context.log.drilling) {
-    for (const interval of drilling.intervals) {
-      number += 1;
-      figures.push(penetrationFigure(number, interval, context.log.units));
-      if (!usesAir(drilling, interval)) continue;
-      figures.push(upholeFigure(number, drilling, interval, context, widestAbove));
-    }
-  }
-  return figures;
+  const lines = linesOf(context.log);
+  const rates = lines.map((line) => penetrationFigure(line, context.log.units));
+  const widestAbove = context.log.strings.length > mostStrings ? null : boreAbove(context.log, context.hole);
+  const level = staticLevelOf(context.log);
+  const breaksAt = rateBreakFigures(context);
+  return lines.flatMap((line, index) => {
+    const [above, rateAbove, rate] = [lines[index - 1], rates[index - 1], rates[index]];
+    const breaks = above && rateAbove && rate ? breaksAt({ line: above, rate: rateAbove }, { line, rate }) : [];
+    const air = usesAir(line)
+      ? [...upholeFigures(line, context, widestAbove), ...liftFigures(line, level, context)]
+      : [];
+    return [...(rate ? [rate] : []), ...breaks, ...air];
+  });
 };
 
-function penetrationFigure(number: number, interval: DrilledInterval, units: FileUnits): Figure {
+const linesOf = (log: WellLog): DrillingLine[] =>
+  log.drilling
+    .flatMap((drilling) => drilling.intervals.map((interval) => ({ drilling, interval })))
+    .map((line, index) => ({ ...line, number: index + 1 }));
+
+function penetrationFigure({ number, interval }: DrillingLine, units: FileUnits): Figure {
   const { line } = interval;
   return figureOf(
     {
@@ -50,38 +66,117 @@ const airy = new Set(['air', 'air-water', 'mist', 'foam']);
 const isAir = ({ id }: Word): boolean => airy.has(id);
 
 /** The line's own flush counts, else that of the head; a head that gives a flow and no flush is taken at its word. */
-function usesAir(drilling: Drilling, { flush }: DrilledInterval): boolean {
+function usesAir({ drilling, interval: { flush } }: DrillingLine): boolean {
   if (flush.length > 0) return flush.some(isAir);
   if (drilling.flush.length > 0) return drilling.flush.some(isAir);
   return drilling.airRate !== null;
 }
 
-function upholeFigure(
-  number: number,
-  drilling: Drilling,
-  interval: DrilledInterval,
-  { log }: RecordContext,
-  widestAbove: ReturnType<typeof boreAbove>,
-): Figure {
-  const { units } = log;
+/** Null where the log has too many strings to look through. */
+type WidestAbove = ReturnType<typeof boreAbove> | null;
+
+function upholeFigures(line: DrillingLine, context: RecordContext, widestAbove: WidestAbove): Figure[] {
+  const { number, drilling, interval } = line;
+  const { units } = context.log;
   const bit = stretchOf(interval.interval);
-  const widest = bit ? widestAbove(bit, ownBore(drilling, interval)) : null;
-  return figureOf(
+  const bore = widestAbove
+    ? boreIngredient(bit ? widestAbove(bit, ownBore(drilling, interval)) : null, units)
+    : worked('widest bore', null, 'diameter', units, { waitsFor: [tooManyStrings] });
+  const air = measured('air rate', drilling.airRate, 'm3/s', drilling.line, 'the air rate of the compressor');
+  const pipe = measured('drill pipe', drilling.pipe, 'm', drilling.line, 'the outside diameter of the drill pipe');
+  const common = { shown: 'velocity', at: interval } as const;
+  return [
+    figureOf(
+      {
+        ...common,
+        id: `drilling.${number}.uphole-velocity`,
+        title: 'uphole velocity at the slowest place',
+        formula: ofUphole,
+        ingredients: [air, bore, pipe],
+        compute: upholeVelocity,
+      },
+      units,
+    ),
+    figureOf(
+      {
+        ...common,
+        id: `drilling.${number}.uphole-velocity-sea-level`,
+        title: 'uphole velocity at the slowest place, of a worn compressor, as at sea level',
+        formula: ofUpholeAtSeaLevel,
+        ingredients: [air, bore, pipe, ...thinnedBy(context)],
+        compute: seaLevelVelocity,
+      },
+      units,
+    ),
+  ];
+}
+
+const ofUpholeAtSeaLevel: Formula = {
+  ...ofUphole,
+  text: `${ofUphole.text}; ${ofDelivered.text}; ${ofAtmosphere.text}`,
+  source: `${ofUphole.source}; ${ofDelivered.source}; ${ofAtmosphere.source}`,
+  caution: ofAtmosphere.caution,
+};
+
+/** What makes the air less than rated: wear, by the pack, and the height above sea level. */
+function thinnedBy({ log, limits }: RecordContext): Ingredient[] {
+  const { ground } = log;
+  return [
+    ofLimit('share lost to wear', limits['air-rating-loss'], 0),
+    measured(
+      'height above sea level',
+      ground?.elevation ?? null,
+      'm',
+      ground?.line ?? 0,
+      'the elevation of the ground',
+    ),
+  ];
+}
+
+function seaLevelVelocity(rated: number, bore: number, pipe: number, lost: number, height: number): Outcome {
+  const air = standardAtmosphere(height);
+  const flow = air.ok ? deliveredAir(rated, lost, air.value.densityRatio) : air;
+  return flow.ok ? upholeVelocity(flow.value, bore, pipe) : flow;
+}
+
+/** Water above the bit, and the pressure that it leaves the air, where the bit is below the level or a pressure is written. */
+function liftFigures({ number, drilling, interval }: DrillingLine, level: WaterLevel | null, { log }: RecordContext) {
+  const written = interval.pressure ?? drilling.pressure;
+  const bit = bottomOf(interval.interval);
+  const dry = bit !== null && level?.level?.value != null && bit <= level.level.value;
+  if (dry || (level === null && written === null)) return [];
+  const column = figureOf(
     {
-      id: `drilling.${number}.uphole-velocity`,
-      title: 'uphole velocity at the slowest place',
-      shown: 'velocity',
-      formula: ofUphole,
+      id: `drilling.${number}.water-column`,
+      title: 'water above the bit, standing at the static level',
+      shown: 'length',
+      formula: ofColumn,
       ingredients: [
-        measured('air rate', drilling.airRate, 'm3/s', drilling.line, 'the air rate of the compressor'),
-        boreIngredient(widest, units),
-        measured('drill pipe', drilling.pipe, 'm', drilling.line, 'the outside diameter of the drill pipe'),
+        depthOf('bit', interval.interval.bottom, interval.line, 'the bottom of the interval drilled'),
+        depthOf('static level', level?.level ?? null, level?.line ?? interval.line, 'the static level'),
       ],
-      compute: upholeVelocity,
+      compute: waterColumn,
+      digits: 'sum',
       at: interval,
     },
-    units,
+    log.units,
   );
+  const spare = figureOf(
+    {
+      id: `drilling.${number}.spare-pressure`,
+      title: 'pressure of the air, less the water above the bit',
+      shown: 'pressure',
+      formula: ofLift,
+      ingredients: [
+        measured('pressure of the air', written, 'Pa', drilling.line, 'the pressure of the air'),
+        ofFigure('water above the bit', column),
+      ],
+      compute: sparePressure,
+      at: interval,
+    },
+    log.units,
+  );
+  return [column, spare];
 }
 
 /** The hole that the bit makes, where its size is written on the line or in the head. */

@@ -8,9 +8,9 @@ import type { Fill } from '../../model/log.ts';
 import type { PlacedFill, RecordContext } from '../context.ts';
 import { figureOf, type Recipe } from '../figure.ts';
 import { densityFigure } from '../fills/fill-density.ts';
-import { bagIngredients, waterIngredient } from '../fills/fill-ingredients.ts';
+import { bagIngredients, solidIngredients, waterIngredient } from '../fills/fill-ingredients.ts';
 import { bagsMass, dryVolume, goesInDry, isMixed, mixedVolume, waterOf } from '../fills/mix.ts';
-import { type Ingredient, measured } from '../ingredient.ts';
+import type { Ingredient } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
 import { fillName } from '../words.ts';
 import type { Family } from './family.ts';
@@ -21,7 +21,7 @@ export const fillMixFigures: Family = (context) => context.fills.flatMap((placed
 function figuresOf(placed: PlacedFill, context: RecordContext): Figure[] {
   const { fill } = placed;
   const figures: Figure[] = [];
-  if (fill.bags && (isMixed(fill) || goesInDry(fill))) figures.push(bagsFigure(placed, context));
+  if (fill.bags && (isMixed(fill) || goesInDry(fill))) figures.push(bagsVolumeFigure(placed, context));
   if (fill.fillClass === 'cement') figures.push(ratioFigure(placed, context));
   if (fill.fillClass === 'bentonite-slurry') figures.push(solidsFigure(placed, context));
   const density = densityFigure(placed, context);
@@ -41,22 +41,21 @@ const figureOfMix = (
   return figureOf({ ...parts, id, title: `${title}, ${fillName(fill, string)}`, at: fill }, log.units);
 };
 
-function bagsFigure(placed: PlacedFill, context: RecordContext): Figure {
+/** `.bags-volume`: what the bags of a fill make with their water. */
+export function bagsVolumeFigure(placed: PlacedFill, context: RecordContext): Figure {
   const { fill } = placed;
   const mass = bagsMass(fill) ?? Number.NaN;
   const dry = goesInDry(fill);
-  const additive = fill.bentonite && fill.fillClass === 'cement' ? [bentoniteIngredient(fill)] : [];
   return figureOfMix(placed, context, 'bags-volume', 'volume that the bags make', {
     shown: 'volume',
     formula: dry ? formulaOfDry(fill) : ofMixVolume,
-    ingredients: dry ? bagIngredients(fill) : [...bagIngredients(fill), waterIngredient(fill), ...additive],
+    ingredients: dry
+      ? bagIngredients(fill)
+      : [...bagIngredients(fill), waterIngredient(fill), ...solidIngredients(fill, context.log.units)],
     compute: () => (dry ? dryVolume(fill, mass) : mixedVolume(fill, mass, waterOf(fill, mass) ?? Number.NaN)),
     preferred: fill.volume?.unitWritten ? fill.volume.unit : null,
   });
 }
-
-const bentoniteIngredient = (fill: Fill): Ingredient =>
-  measured('bentonite', fill.bentonite, '1', fill.line, 'the share of bentonite');
 
 const formulaOfDry = (fill: Fill): Formula =>
   fill.fillClass === 'bentonite-dry' ? ofChips : { ...ofPackMass, text: `V = m / ρb, from ${ofPackMass.text}` };

@@ -62,6 +62,10 @@ const annulusFigure = (placed: PlacedFill, context: RecordContext, name: string)
     compute: (volume) => volume,
   });
 
+/** `.required-volume` of a fill. */
+export const requiredVolumeFigure = (placed: PlacedFill, context: RecordContext): Figure =>
+  requiredFigure(placed, context, annulusFigure(placed, context, 'annulus-volume'));
+
 const requiredFigure = (placed: PlacedFill, context: RecordContext, annulus: Figure): Figure =>
   figureOfFill(placed, context, 'required-volume', 'volume required with the allowance', {
     shown: 'volume',

@@ -178,23 +178,27 @@ const mostReadings = 2000;
 /** More wells than anyone reads in one test; a curve is fitted to each of those up to here. */
 export const mostCurves = 40;
 
-/** The Theis curve nearest to the readings; in the pumped well, at `radius`, it gives no storage coefficient. */
-export function theisFigures(analysed: Analysed, radius: number): Figure[] {
+/**
+ * The Theis curve nearest to the readings; in the pumped well, at `radius`, it gives no storage coefficient. `fits` is
+ * false where there are too many wells to fit curves to.
+ */
+export function theisFigures(analysed: Analysed, radius: number, fits: boolean): Figure[] {
   const all = inWindow(analysed.series.readings, analysed.from, Number.POSITIVE_INFINITY);
   const used = all.length >= fewestReadings ? all : inWindow(analysed.series.readings, 0, Number.POSITIVE_INFINITY);
   const rate = analysed.rate?.value ?? null;
-  const fit =
-    rate === null
-      ? refused('nothing was pumped')
-      : used.length > mostReadings
-        ? refused(`more than ${mostReadings} readings`)
-        : theisFit(rate, used, whole, analysed.distance ?? radius);
+  const reason = fits ? whyNoFit(rate, used) : `more than ${mostCurves} wells were read: no curves are fitted`;
+  const fit = reason === null ? theisFit(rate ?? 0, used, whole, analysed.distance ?? radius) : refused(reason);
   const value = (part: 'transmissivity' | 'storativity' | 'misfit') => pick(fit, (found) => found[part]);
   const figures = [resultFigure(analysed, 'theis', transmissivity, used, ofTheis, value('transmissivity'))];
   if (analysed.distance !== null) {
     figures.push(resultFigure(analysed, 'theis', storativity, used, ofTheis, value('storativity')));
   }
   return [...figures, resultFigure(analysed, 'theis', misfit, used, ofTheis, value('misfit'))];
+}
+
+function whyNoFit(rate: number | null, used: readonly Reading[]): string | null {
+  if (rate === null) return 'nothing was pumped';
+  return used.length > mostReadings ? `more than ${mostReadings} readings: no curve is fitted` : null;
 }
 
 /** Residual drawdown against t/t′. `pumped` is the time pumped, s, at the last rate. */

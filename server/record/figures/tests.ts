@@ -61,10 +61,9 @@ const standingIn = (other: { prefix: string; figures: readonly Figure[] }, id: s
     .filter((figure) => !figure.id.includes(decadeEnd))
     .map((figure) => ({ ...figure, id: figure.id.replace(other.prefix, id) }));
 
-/** Straight lines for every well; curves as long as there are not too many wells to fit them to. */
 const linesOf = (analysed: Analysed, radius: number, curves: boolean): Figure[] => [
   ...cooperJacobFigures(analysed),
-  ...(curves ? theisFigures(analysed, radius) : []),
+  ...theisFigures(analysed, radius, curves),
 ];
 
 const fewestReadings = 3;

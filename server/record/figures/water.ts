@@ -127,7 +127,7 @@ function stickUp(level: WaterLevel, log: WellLog): Ingredient {
   const top = topOfCasing(log.strings, { moment: level.date, line: level.line });
   const string = log.strings.find((each) => each.interval.top?.value === top && top !== null);
   const facts = { waitsFor: ['the height of the top of the casing on that day'], line: string?.line ?? null };
-  const height = worked('top of casing above ground', top === null ? null : -top, 'length', log.units, facts);
+  const height = worked('top of casing above ground', top === null ? null : 0 - top, 'length', log.units, facts);
   const written = string?.interval.top;
   return { ...height, decimals: written?.decimals ?? null, unit: written?.unit ?? null };
 }

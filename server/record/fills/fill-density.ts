@@ -5,7 +5,7 @@ import { figureOf } from '../figure.ts';
 import { type Ingredient, measured } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
 import { fillName } from '../words.ts';
-import { bagIngredients, waterIngredient } from './fill-ingredients.ts';
+import { bagIngredients, solidIngredients, waterIngredient } from './fill-ingredients.ts';
 import { isMixed, solidsOf, waterOf } from './mix.ts';
 
 /** `casing.N.grout.M.density`: as written, else of the mix; null where the fill is not mixed with water. */
@@ -23,7 +23,8 @@ export function densityFigure({ fill, string }: PlacedFill, { log }: RecordConte
     const preferred = fill.density.unitWritten ? fill.density.unit : null;
     return figureOf({ ...common, formula, ingredients, compute: (density) => density, preferred }, log.units);
   }
-  const { ingredients, mass } = mixOf({ fill, string });
+  const { ingredients: parts, mass } = mixOf({ fill, string });
+  const ingredients = [...parts, ...solidIngredients(fill, log.units)];
   const compute = () => mixDensity(solidsOf(fill, mass), waterOf(fill, mass) ?? Number.NaN);
   return figureOf({ ...common, formula: ofDensity, ingredients, compute }, log.units);
 }

@@ -1,13 +1,15 @@
-import type { Fill } from '../../model/log.ts';
+import { BENTONITE_RELATIVE_DENSITY } from '../../calculations/constants.ts';
+import type { FileUnits, Fill } from '../../model/log.ts';
 import type { PlacedFill, RecordContext } from '../context.ts';
 import { plainText, show } from '../display.ts';
 import { significant } from '../format-number.ts';
 import { within } from '../geometry/layers.ts';
-import { type Ingredient, measured } from '../ingredient.ts';
+import { type Ingredient, measured, worked } from '../ingredient.ts';
 import { inDoubt, intervalInDoubt } from '../intervals.ts';
 import type { AnnulusPiece, FigureInput } from '../record.ts';
 import { stretchText } from '../words.ts';
 import { annulusOf, annulusWaitsFor, netOf } from './fill-record.ts';
+import { cementDensity, holdsSand } from './mix.ts';
 import { holeBelowFoot, type Part, plugInside, returned, toppedUp } from './net-volume.ts';
 
 /** Count of the bags, and the mass of one. */
@@ -18,6 +20,20 @@ export function bagIngredients(fill: Fill): Ingredient[] {
     measured('mass of a bag', bags?.massEach ?? null, 'kg', line, 'the mass of a bag'),
   ];
 }
+
+/** Relative densities of the solids of a mix; of a mix with sand, the sand that nobody weighed. */
+export function solidIngredients(fill: Fill, units: FileUnits): Ingredient[] {
+  const slurry = fill.fillClass === 'bentonite-slurry';
+  const bentonite = worked('relative density of bentonite', BENTONITE_RELATIVE_DENSITY, 'ratio', units);
+  const cement = worked('relative density of cement', cementDensity(fill), 'ratio', units);
+  const sand = holdsSand(fill) ? [measured('sand', null, 'kg', fill.line, 'the sand of the mix')] : [];
+  if (slurry) return [bentonite, ...sand];
+  return fill.bentonite ? [bentoniteIngredient(fill), cement, bentonite, ...sand] : [cement, ...sand];
+}
+
+/** Share of bentonite in cement. */
+export const bentoniteIngredient = (fill: Fill): Ingredient =>
+  measured('bentonite', fill.bentonite, '1', fill.line, 'the share of bentonite');
 
 /** What tells the water of a mix: its volume, else the ratio to the cement, or the solids of a slurry. */
 export function waterIngredient(fill: Fill): Ingredient {
@@ -40,7 +56,10 @@ export function annulusIngredient(placed: PlacedFill, context: RecordContext): I
   const { size } = string;
   return {
     value,
-    inputs: place.pieces.slice(0, mostPiecesShown).flatMap((piece) => pieceInputs(piece, placed, context)),
+    inputs: [
+      ...place.pieces.slice(0, mostPiecesShown).flatMap((piece) => pieceInputs(piece, placed, context)),
+      ...restInput(place.pieces.slice(mostPiecesShown), placed, context),
+    ],
     waitsFor: value === null && waitsFor.length === 0 ? ['an annulus in the ground'] : waitsFor,
     doubtful: place.doubtful || intervalInDoubt(fill.interval) || inDoubt(size.outside) || inDoubt(size.nominal),
     significant: digitsShown,
@@ -74,6 +93,14 @@ function pieceInputs(piece: AnnulusPiece, { fill, string }: PlacedFill, { log, h
       line: fill.line,
     },
   ];
+}
+
+/** The pieces that are not shown one by one, together. */
+function restInput(pieces: readonly AnnulusPiece[], { fill }: PlacedFill, { log }: RecordContext): FigureInput[] {
+  if (pieces.length === 0) return [];
+  const value = pieces.reduce((sum, { volume }) => sum + volume, 0);
+  const { text } = show(value, 'volume', log.units);
+  return [{ name: `${pieces.length} more pieces, together`, value, unit: 'm3', text, line: fill.line }];
 }
 
 function lineOfWall(

@@ -6,7 +6,7 @@ import type { PlacedFill, RecordContext } from '../context.ts';
 import { bottomOf, topOf } from '../intervals.ts';
 import type { FillRecord } from '../record.ts';
 import { stretchText } from '../words.ts';
-import { bagsMass, dryVolume, goesInDry, isMixed, mixedVolume, waterOf } from './mix.ts';
+import { bagsMass, dryVolume, goesInDry, holdsSand, isMixed, mixedVolume, waterOf } from './mix.ts';
 import { holeBelowFoot, plugInside, returned, toppedUp } from './net-volume.ts';
 
 /** What the annulus of a fill waits for, in words; empty where its volume is known or it has none to reckon. */
@@ -41,7 +41,7 @@ export function netOf({ fill, string, place }: PlacedFill, context: RecordContex
 /** Volume that the bags make, m3. */
 export function fromBagsOf(fill: Fill): number | null {
   const mass = bagsMass(fill);
-  if (mass === null) return null;
+  if (mass === null || holdsSand(fill)) return null;
   const water = waterOf(fill, mass);
   const volume = goesInDry(fill) ? dryVolume(fill, mass) : water === null ? null : mixedVolume(fill, mass, water);
   return volume?.ok ? volume.value : null;

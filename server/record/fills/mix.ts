@@ -1,4 +1,9 @@
-import { BENTONITE_RELATIVE_DENSITY, CEMENT_RELATIVE_DENSITY, WATER_DENSITY } from '../../calculations/constants.ts';
+import {
+  BENTONITE_RELATIVE_DENSITY,
+  CEMENT_RELATIVE_DENSITY,
+  LIMESTONE_CEMENT_RELATIVE_DENSITY,
+  WATER_DENSITY,
+} from '../../calculations/constants.ts';
 import type { Outcome } from '../../calculations/formula.ts';
 import { refused } from '../../calculations/formula.ts';
 import { bentoniteSlurryVolume } from '../../calculations/grout/bentonite-slurry.ts';
@@ -15,11 +20,20 @@ export function bagsMass(fill: Fill): number | null {
   return count === null || each === null ? null : count * each;
 }
 
+/** Relative density of the cement bagged: portland-limestone cement is lighter. */
+export const cementDensity = ({ material }: Fill): number =>
+  material?.id === 'portland-limestone cement' ? LIMESTONE_CEMENT_RELATIVE_DENSITY : CEMENT_RELATIVE_DENSITY;
+
+const sanded = new Set(['sand-cement', 'bentonite and sand slurry', 'thermal grout']);
+
+/** True where the mix has sand in it, which no log counts by the bag: its volume cannot be told from the bags. */
+export const holdsSand = ({ material }: Fill): boolean => sanded.has(material?.id ?? '');
+
 /** The solids of a mix for a mass of what was bagged, kg: cement with its share of bentonite, or bentonite alone. */
 export function solidsOf(fill: Fill, mass: number): Solid[] {
   if (fill.fillClass === 'bentonite-slurry') return [{ mass, relativeDensity: BENTONITE_RELATIVE_DENSITY }];
   const bentonite = mass * (fill.bentonite?.value ?? 0);
-  const cement = { mass, relativeDensity: CEMENT_RELATIVE_DENSITY };
+  const cement = { mass, relativeDensity: cementDensity(fill) };
   return bentonite > 0 ? [cement, { mass: bentonite, relativeDensity: BENTONITE_RELATIVE_DENSITY }] : [cement];
 }
 

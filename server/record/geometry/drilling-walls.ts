@@ -26,16 +26,14 @@ interface Profile {
   readonly missing: Stretch & { readonly string: PipeString | null };
 }
 
-const mostStrings = 64;
 const seated = 0.005;
 
-/** Tells, for any depth of the bit, the widest place that the flush passes on its way up. */
+/** Tells, for any depth of the bit, the widest place that the flush passes on its way up; its cost grows with the square of the strings. */
 export function boreAbove(
   log: WellLog,
   hole: readonly Layer<HoleWall>[],
 ): (bit: Stretch, own: Bore | null) => WidestBore {
   const strings = log.strings
-    .slice(0, mostStrings)
     .filter((string) => footOf(string) !== null)
     .sort((a, b) => (footOf(a) ?? 0) - (footOf(b) ?? 0));
   const feet = strings.map((string) => footOf(string) ?? 0);

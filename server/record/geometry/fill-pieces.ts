@@ -1,10 +1,10 @@
-import { annulusArea } from '../../calculations/geometry/annulus-area.ts';
+import { annulusVolume } from '../../calculations/geometry/annulus-volume.ts';
 import type { Fill, PipeString } from '../../model/log.ts';
 import { type Stretch, stretchOf } from '../intervals.ts';
 import type { AnnulusPiece } from '../record.ts';
 import type { HoleWall } from './hole-walls.ts';
 import { countWithin, type Layer, layered, uncovered, within } from './layers.ts';
-import { extentOf, nameOf, type Outside, outsidesOf } from './strings.ts';
+import { extentOf, mostStrings, nameOf, type Outside, outsidesOf, tooManyStrings } from './strings.ts';
 import { type StringWall, stringsAround } from './strings-around.ts';
 
 /**
@@ -29,10 +29,6 @@ export interface FillPlace {
 }
 
 type Outer = { readonly hole: HoleWall } | { readonly around: StringWall };
-
-/** More strings than any well has. */
-const mostStrings = 64;
-const tooManyStrings = `no more than ${mostStrings} strings in one file`;
 
 /** More changes of diameter than any hole has along one fill. */
 const mostChanges = 200;
@@ -153,10 +149,10 @@ function pieceOf(outer: Layer<Outer>, inner: Outside, string: PipeString): Annul
   const missing = missingFact(outer, inner, string);
   if (missing) return { top, bottom, ...missing };
   const wide = 'hole' in outer.of ? outer.of.hole.diameter : outer.of.around.inside;
-  const area = annulusArea(wide ?? 0, inner.outside ?? 0);
-  if (!area.ok || wide === null || inner.outside === null) return { top, bottom, ...doesNotFit(outer.of, string) };
+  const volume = annulusVolume(wide ?? 0, inner.outside ?? 0, bottom - top);
+  if (!volume.ok || wide === null || inner.outside === null) return { top, bottom, ...doesNotFit(outer.of, string) };
   const bounds = 'hole' in outer.of ? 'hole' : String(outer.of.around.string.number);
-  return { top, bottom, outer: wide, inner: inner.outside, volume: area.value * (bottom - top), bounds };
+  return { top, bottom, outer: wide, inner: inner.outside, volume: volume.value, bounds };
 }
 
 type Missing = Omit<UnknownStretch, keyof Stretch>;

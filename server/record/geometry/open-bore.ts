@@ -1,4 +1,4 @@
-import { annulusArea } from '../../calculations/geometry/annulus-area.ts';
+import { annulusVolume } from '../../calculations/geometry/annulus-volume.ts';
 import type { WellLog } from '../../model/log.ts';
 import type { Stretch } from '../intervals.ts';
 import type { HoleWall } from './hole-walls.ts';
@@ -13,12 +13,9 @@ export interface Wall {
   readonly name: string;
 }
 
-/** More strings than any well has. */
-const mostStrings = 64;
-
 /** The open bore of a finished well from the top down: inside the narrowest string that was left, else the hole. */
 export function openBore(log: WellLog, hole: readonly Layer<HoleWall>[]): Layer<Wall>[] {
-  const left = log.strings.slice(0, mostStrings).filter((string) => !string.temporary && string.pulled === null);
+  const left = log.strings.filter((string) => !string.temporary && string.pulled === null);
   const insides = left
     .flatMap((string): Layer<Wall>[] => {
       const extent = extentOf(string);
@@ -45,10 +42,12 @@ export function boreVolume(bore: readonly Layer<Wall>[], stretch: Stretch): Bore
   const blank = walls.filter((wall) => wall.of.diameter === null).map((wall) => ({ ...wall, name: wall.of.name }));
   const missing = [...gaps, ...blank];
   if (missing.length > 0) return { known: false, missing };
-  let volume = 0;
-  for (const { top, bottom, of } of walls) {
-    const area = annulusArea(of.diameter ?? 0, 0);
-    volume += area.ok ? area.value * (bottom - top) : 0;
-  }
+  const volume = walls.reduce((sum, { top, bottom, of }) => sum + volumeOf(of, bottom - top), 0);
   return { known: true, volume, walls };
+}
+
+/** Volume inside a wall along a length, m3; none where its diameter is not known. */
+export function volumeOf({ diameter }: Wall, length: number): number {
+  const volume = annulusVolume(diameter ?? 0, 0, length);
+  return volume.ok ? volume.value : 0;
 }

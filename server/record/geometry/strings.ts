@@ -3,6 +3,10 @@ import { bottomOf, type Stretch, stretchOf, topOf } from '../intervals.ts';
 import { type Layer, layered } from './layers.ts';
 import { endOf, orderOf, startOf } from './moments.ts';
 
+/** More strings than any well has. */
+export const mostStrings = 64;
+export const tooManyStrings = `no more than ${mostStrings} strings in one file`;
+
 /** Whether a string stands in the hole while something is placed. */
 export type Standing = 'stands' | 'gone' | 'unclear';
 

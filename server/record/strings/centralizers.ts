@@ -21,13 +21,15 @@ export function positionsOf(string: PipeString): number[] | null {
   const known = written.filter((depth) => depth !== null);
   if (known.length < written.length) return null;
   if (!centralizers.every) return known.length > 0 ? known : null;
-  const spacing = centralizers.every.value;
-  return spacing === null || !(spacing > 0) ? null : [...known, ...spaced(foot, surfaceFor(top), spacing)];
+  const spaced = spacedFrom(foot, surfaceFor(top), centralizers.every.value ?? 0);
+  return spaced && [...known, ...spaced];
 }
 
-function spaced(foot: number, top: number, spacing: number): number[] {
-  const count = Math.min(mostPositions, Math.floor((foot - top) / spacing + 1e-9));
-  return Array.from({ length: Math.max(0, count) }, (_, index) => foot - (index + 1) * spacing);
+/** Depths at a spacing from the foot up; null for no spacing, and for more of them than any string has. */
+function spacedFrom(foot: number, top: number, spacing: number): number[] | null {
+  const count = Math.max(0, Math.floor((foot - top) / spacing + 1e-9));
+  if (!(spacing > 0) || count > mostPositions) return null;
+  return Array.from({ length: count }, (_, index) => foot - (index + 1) * spacing);
 }
 
 /** Gaps along a string from its foot up to the ground, metres; null where a depth is missing. */
