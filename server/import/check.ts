@@ -1,0 +1,29 @@
+import { type Context, readLine, startOfFile } from '../../grammar/sections.ts';
+import type { Line, Problem } from '../../grammar/tree.ts';
+import type { Part } from './notes.ts';
+
+const below = (...lines: readonly string[]): Context =>
+  lines.reduce((context, text) => readLine(text, context).next, startOfFile);
+
+let contexts: Readonly<Record<Part, Context>> | null = null;
+
+/** The context in which a line of a part is read; built when first asked for. */
+function contextOf(part: Part): Context {
+  contexts ??= {
+    head: startOfFile,
+    hole: below('hole'),
+    strata: below('strata'),
+    casing: below('casing 0 - 1'),
+    drilling: below('drilling'),
+    water: below('water'),
+    test: below('test'),
+    work: startOfFile,
+  };
+  return contexts[part];
+}
+
+/** A line as the notation reads it in a part of a log. */
+export const readIn = (part: Part, text: string): Line => readLine(text, contextOf(part)).line;
+
+/** What is wrong with a line; a word that no list knows is kept and is nothing wrong. */
+export const faultsOf = ({ problems }: Line): Problem[] => problems.filter(({ code }) => code !== 'unknown-term');

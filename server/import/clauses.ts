@@ -1,0 +1,134 @@
+import { lengthsOf, type Statement, statementOf, textsOf, wordsOf } from './statement.ts';
+
+export type Kind =
+  | 'layer'
+  | 'water'
+  | 'level'
+  | 'casing'
+  | 'shoe'
+  | 'bags'
+  | 'fill'
+  | 'screen'
+  | 'hole'
+  | 'total-depth'
+  | 'test'
+  | 'drawdown'
+  | 'pump'
+  | 'disinfection'
+  | 'development'
+  | 'lost'
+  | 'dry';
+
+export interface Clause {
+  readonly kind: Kind | null;
+  readonly text: string;
+}
+
+/** Commas that part nothing: in a date, and between figures. */
+const keptCommas = /(\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]{0,6}\.? \d{1,2}(?:st|nd|rd|th)?),(?= ?'?\d{2})|(\d),(?=\d)/gi;
+const keptComma = '\u0002';
+
+/** Where one thing said ends and the next begins. */
+const joints = new RegExp(
+  [
+    '[;,]',
+    String.raw`(?<=[a-z)"'\d?])\. +(?=[A-Z])`,
+    ' (?=then )',
+    String.raw` (?=(?:grouted|cemented (?:in|with|w\/)|sealed (?:with|w\/)))`,
+    String.raw` (?:w\/ ?|with |and |& )(?=(?:wtr|water|h2o) ?(?:at|@))`,
+    String.raw`(?<!total|fresh|salt|salty|sulfur|sulphur|little|trace|hit|found|struck|some|more|good|of) (?=(?:wtr|water|h2o) ?(?:@|at \d))`,
+  ].join('|'),
+  'g',
+);
+
+const pieces = (text: string): string[] =>
+  text
+    .replace(keptCommas, (_, date: string | undefined, digit: string | undefined) => `${date ?? digit ?? ''}${keptComma}`)
+    .split(joints)
+    .map((piece) => piece.replaceAll(keptComma, ',').trim().replace(/(?<=[a-z)\d])\.$/i, ''))
+    .filter((piece) => piece !== '');
+
+interface Sign {
+  readonly kind: Kind;
+  readonly form: RegExp;
+}
+
+const waterWord = String.raw`(?:wtr|water|h2o|w\.b\.)`;
+
+/** What the words of a clause make it, the first that fits. */
+const signs: readonly Sign[] = [
+  { kind: 'total-depth', form: /^(?:t\.?d\.?\b|total depth|(?:well|finished|final|hole) depth|depth of (?:well|hole)|bottom of (?:the )?hole|eoh\b|boh\b)/i },
+  { kind: 'level', form: /\b(?:swl|s\.w\.l\.?|static)\b|\b(?:water|wtr) (?:level|lvl|stands|stood|rests|rose)\b|^(?:wl|w\.l\.|dtw)\b|\bstanding water\b/i },
+  { kind: 'drawdown', form: /\b(?:drawdown|drew down|drawn down|draw down|pumping level|pumped down to|drew to)\b|^dd\b/i },
+  { kind: 'lost', form: /\blost (?:circ|circulation|returns?|water|fluid|mud)\b|\b(?:loss of|no) (?:circ|circulation|returns?)\b/i },
+  { kind: 'disinfection', form: /\b(?:chlorinat\w+|disinfect\w+|shock ?chlor\w*)\b/i },
+  { kind: 'development', form: /\bdevelop(?:ed|ment|ing)?\b/i },
+  { kind: 'pump', form: /^(?:submersible |jet |hand )?pump (?:set|installed|at|hung|depth)\b|^(?:submersible|jet pump|hand pump)\b|^set pump\b|^installed .*\bpump\b/i },
+  { kind: 'screen', form: /\bscreen(?:ed)?\b/i },
+  { kind: 'fill', form: /\b(?:grout(?:ed|ing)?|(?:gravel|filter|sand|gvl|silica) ?-?pack(?:ed)?|bent(?:onite)? (?:chips?|pellets?|seal|slurry|plug)|hole ?plug|annul(?:us|ar) (?:seal|fill\w*)|backfill(?:ed)?|neat cement|sealed)\b|^(?:cemented\b|cement\b|cmt\b|pack(?:ed)? |seal\b|benton?ite\b)/i },
+  { kind: 'shoe', form: /^(?:with |w\/ ?)?(?:a )?(?:(?:drive|drv|float|guide|ring|casing|csg) )?shoe\b/i },
+  { kind: 'casing', form: /\b(?:csg|csng|casing|cased|liner)\b|\b(?:steel|pvc|plastic|galv\w*|stainless|drive) pipe\b/i },
+  { kind: 'test', form: /\b(?:pump(?:ed|ing)?|test(?:ed)?|bail(?:ed|er|ing)?|bl[eo]w(?:n|ing)?|air[ -]?lift(?:ed)?|yield(?:s|ed)?)\b/i },
+  { kind: 'hole', form: /\b(?:hole|borehole|bore|bit|reamed|drilled)\b/i },
+];
+
+const hasLength = (statement: Statement): boolean =>
+  statement.tokens.some(({ kind }) => kind === 'length' || kind === 'interval');
+
+const sizes = (statement: Statement): number => lengthsOf(statement).filter(({ unit }) => unit === 'in' || unit === 'mm').length;
+
+const startsWithDepths = ({ tokens }: Statement): boolean =>
+  tokens[0]?.kind === 'interval' && tokens[0].start === 0;
+
+const speaksOfWork = /\b(?:csg|casing|liner|grout|screen|hole|bit|gravel pack|filter pack|sand pack|pellets?|chips?|seal|lost|slot)\b/i;
+
+/** True where the sign is meant, and not a word of the ground that looks like one. */
+function isMeant({ kind }: Sign, statement: Statement): boolean {
+  if (kind === 'test') return textsOf(statement, 'rate').length > 0;
+  if (kind === 'hole') return sizes(statement) > 0;
+  if (kind === 'drawdown') return hasLength(statement);
+  if (kind === 'casing') return !/top of (?:the )?(?:csg|casing)/i.test(statement.text);
+  return true;
+}
+
+const isWater = (statement: Statement): boolean => {
+  const words = wordsOf(statement);
+  const hasRate = textsOf(statement, 'rate').length > 0;
+  if (hasRate && new RegExp(String.raw`^(?:at|@|:|-|total|found|${waterWord}|fresh|salty?|more|another|add(?:ed|itional)?|about|est\.?|to|ft|\s)*$`, 'i').test(words)) return true;
+  if (!new RegExp(String.raw`\b${waterWord}(?! ?-?(?:bearing|brg|sand|gravel))\b`, 'i').test(words)) return false;
+  return hasLength(statement) || hasRate || /\b(?:hit|found|struck|encountered|first|made)\b/i.test(words);
+};
+
+/** What a clause is about; null where it goes on with what was said before it. */
+export function kindOf(text: string, dates: 'dmy' | 'mdy' | null): Kind | null {
+  const statement = statementOf(text, dates);
+  if (/^dry(?: hole)?$/i.test(text)) return 'dry';
+  if (startsWithDepths(statement) && !speaksOfWork.test(text))
+    return /^(?:wtr|water|h2o)(?: ?[:@]| found|$)/i.test(wordsOf(statement)) || (textsOf(statement, 'rate').length > 0 && isWater(statement)) ? 'water' : 'layer';
+  const sign = signs.find((each) => each.form.test(text) && isMeant(each, statement));
+  if (sign !== undefined) return sign.kind;
+  if (textsOf(statement, 'bags').length > 0) return 'bags';
+  if (isWater(statement)) return 'water';
+  return statement.tokens.some(({ kind }) => kind === 'interval' || kind === 'length') ? 'layer' : null;
+}
+
+const headOfFill = new Set<Kind | null>(['fill', 'bags']);
+
+/** Does a clause only go on with the one before it? */
+function goesOn(kind: Kind | null, before: Kind | null): boolean {
+  if (kind === null) return true;
+  if (kind === 'bags') return headOfFill.has(before);
+  return kind === 'drawdown' && before === 'test';
+}
+
+/** A line in pieces that say one thing each. */
+export function clausesOf(text: string, dates: 'dmy' | 'mdy' | null): Clause[] {
+  const clauses: Clause[] = [];
+  for (const piece of pieces(text)) {
+    const kind = kindOf(piece, dates);
+    const last = clauses.at(-1);
+    if (last !== undefined && goesOn(kind, last.kind)) clauses[clauses.length - 1] = { ...last, text: `${last.text}, ${piece}` };
+    else clauses.push({ kind, text: piece });
+  }
+  return clauses;
+}

@@ -1,0 +1,127 @@
+import { clausesOf, type Kind } from './clauses.ts';
+import { isGround } from './describe.ts';
+import { both, type Draft, line, nothing, type Outcome } from './draft.ts';
+import { lengthText } from './lengths.ts';
+import type { ReadOptions } from './notes.ts';
+import { lengthsOf, type Statement, statementOf } from './statement.ts';
+import { casingSet, casingShoe, type StringSoFar } from './statements/casing.ts';
+import { annulusFill, wellScreen } from './statements/fill.ts';
+import { headFact } from './statements/head.ts';
+import { holeDrilled, totalDepth } from './statements/hole.ts';
+import { groundLayer } from './statements/layer.ts';
+import { reading, yieldTest } from './statements/test.ts';
+import { lostReturns, staticLevel, waterFound } from './statements/water.ts';
+import { developed, disinfected, pumpSet } from './statements/work.ts';
+import { tidy } from './typography.ts';
+import { tellsUnits } from './units-told.ts';
+
+/** What lines further up have opened. */
+interface Open {
+  string: StringSoFar | null;
+  hole: string | null;
+  test: boolean;
+}
+
+const longest = 2000;
+
+const notRead = (why: string): Outcome => ({ ...nothing, why: [why] });
+
+const noPlace = 'the notation has no line for it that could be told from these words';
+
+function readStatement(kind: Kind | null, statement: Statement, open: Open): Outcome {
+  switch (kind) {
+    case 'water':
+      return waterFound(statement);
+    case 'level':
+      return staticLevel(statement);
+    case 'casing': {
+      const { string, ...outcome } = casingSet(statement);
+      open.string = string;
+      return outcome;
+    }
+    case 'shoe':
+      return casingShoe(statement, open.string);
+    case 'fill':
+    case 'bags':
+      return annulusFill(statement);
+    case 'screen':
+      return wellScreen(statement);
+    case 'hole': {
+      const { bottom, ...outcome } = holeDrilled(statement, open.hole);
+      open.hole = bottom;
+      return outcome;
+    }
+    case 'total-depth':
+      return totalDepth(statement);
+    case 'test':
+      open.test = true;
+      return yieldTest(statement);
+    case 'drawdown':
+      return drawdownAlone(statement, open);
+    case 'pump':
+      return pumpSet(statement);
+    case 'disinfection':
+      return disinfected(statement);
+    case 'development':
+      return developed(statement);
+    case 'lost':
+      return lostReturns(statement);
+    case 'dry':
+      return { ...nothing, items: [line('head', 'status dry')] };
+    case 'layer':
+      return groundLayer(statement, isGround) ?? notRead(noPlace);
+    case null:
+      return notRead(noPlace);
+  }
+}
+
+function drawdownAlone(statement: Statement, open: Open): Outcome {
+  const [length] = lengthsOf(statement);
+  if (!open.test || length === undefined) return notRead('no test stands above this drawdown');
+  const isDrawdown = !/\bto\b|level/i.test(statement.text);
+  return {
+    ...nothing,
+    items: [line('test', `? ${isDrawdown ? 'dd ' : ''}${lengthText(length)}`)],
+    why: ['when the level was read is not told'],
+    depths: [length],
+  };
+}
+
+/** A line that is one layer, its depths at its end: `gravel, water 52 - 57`. */
+function layerWithDepthsLast(text: string, options: ReadOptions): Outcome | null {
+  const statement = statementOf(text, options.dates);
+  const [first] = statement.tokens;
+  if (statement.tokens.length !== 1 || first?.kind !== 'interval' || first.start === 0) return null;
+  if (!/^[)\].]*$/.test(text.slice(first.end).trim())) return null;
+  const words = text.slice(0, first.start).replace(/\b(?:from|at)? ?[([]?$/i, '').trim();
+  const [head = ''] = words.split(',');
+  if (!isGround(head)) return null;
+  return groundLayer(statement, isGround);
+}
+
+function readTidied(text: string, open: Open, options: ReadOptions): Outcome {
+  const told = tellsUnits(text);
+  if (told !== null) return nothing;
+  const head = headFact(text, options);
+  if (head !== null) return head;
+  if (open.test) {
+    const read = reading(text);
+    if (read !== null) return { ...nothing, items: [line('test', read)] };
+  }
+  const last = layerWithDepthsLast(text, options);
+  if (last !== null) return last;
+  return clausesOf(text, options.dates)
+    .map(({ kind, text: clause }) => readStatement(kind, statementOf(clause, options.dates), open))
+    .reduce(both, nothing);
+}
+
+/** Notes in plain text, one draft a line that is not blank. `first` is the number of the first line. */
+export function readPlain(lines: readonly string[], first: number, options: ReadOptions): Draft[] {
+  const open: Open = { string: null, hole: null, test: false };
+  return lines.flatMap((source, at): Draft[] => {
+    const text = tidy(source);
+    if (text === '') return source.trim() === '' ? [] : [{ ...nothing, first: first + at, last: first + at, source: [source] }];
+    const outcome = text.length > longest ? notRead(`longer than ${longest} characters`) : readTidied(text, open, options);
+    return [{ ...outcome, first: first + at, last: first + at, source: [source] }];
+  });
+}

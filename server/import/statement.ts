@@ -1,0 +1,75 @@
+import { lookup, matchAt } from '../../grammar/terms/index.ts';
+import type { ListId } from '../../grammar/terms/term.ts';
+import type { Length } from './lengths.ts';
+import { type Interval, type Token, type TokenKind, tokensIn } from './tokens.ts';
+
+/** A piece of a tidied line that says one thing, with what it says in figures. */
+export interface Statement {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+}
+
+export const statementOf = (text: string, dates: 'dmy' | 'mdy' | null): Statement => ({
+  text,
+  tokens: tokensIn(text, { dates }),
+});
+
+export const intervalOf = ({ tokens }: Statement): Interval | null => {
+  const found = tokens.find((token) => token.kind === 'interval');
+  return found?.kind === 'interval' ? found.interval : null;
+};
+
+export const lengthsOf = ({ tokens }: Statement): Length[] =>
+  tokens.flatMap((token) => (token.kind === 'length' ? [token.length] : []));
+
+/** The texts of all tokens of these kinds. */
+export const textsOf = ({ tokens }: Statement, ...kinds: readonly (TokenKind | 'open-date')[]): string[] =>
+  tokens.flatMap((token) => (kinds.some((kind) => kind === token.kind) ? [token.text] : []));
+
+/** The text with its figures taken out. */
+export function wordsOf({ text, tokens }: Statement): string {
+  let words = '';
+  let at = 0;
+  for (const { start, end } of tokens) {
+    words += `${text.slice(at, start)} `;
+    at = end;
+  }
+  return (words + text.slice(at)).replace(/\s+/g, ' ').trim();
+}
+
+/** What stands before a token's place. */
+export const before = ({ text }: Statement, { start }: { readonly start: number }): string => text.slice(0, start);
+
+export const after = ({ text }: Statement, { end }: { readonly end: number }): string => text.slice(end);
+
+const filler = new Set(
+  'a an and as at by for from in into is it of on or the to up was were with w/ w @ & + - : ; , . ( ) = us used total'.split(' '),
+);
+
+/** The terms of `lists` among words, in their order, and the words that are neither terms nor fillers. */
+export function termsIn(
+  text: string,
+  lists: readonly ListId[],
+  ignored: RegExp,
+): { readonly terms: readonly { readonly list: ListId; readonly name: string }[]; readonly left: readonly string[] } {
+  const words = text.split(/[\s,;:()=]+/).filter((word) => word !== '');
+  const terms: { list: ListId; name: string }[] = [];
+  const left: string[] = [];
+  for (let at = 0; at < words.length; at++) {
+    const word = words[at] ?? '';
+    const match = matchAt(words, at, lists);
+    const isIgnored = ignored.test(word);
+    if (match !== null && !(isIgnored && match.length === 1)) {
+      terms.push({ list: match.sense.list, name: match.sense.term.name });
+      at += match.length - 1;
+    } else if (!isIgnored && !filler.has(word.toLowerCase())) left.push(word);
+  }
+  return { terms, left };
+}
+
+/** True where a list of terms knows the word. */
+export const isTermOf = (word: string, list: ListId): boolean => lookup(word).some((sense) => sense.list === list);
+
+/** `not taken: "a", "b"`, or nothing. */
+export const notTaken = (left: readonly string[]): string[] =>
+  left.length === 0 ? [] : [`no place found for ${left.map((each) => `"${each}"`).join(', ')}`];

@@ -1,0 +1,35 @@
+import { type DraftItem, line, type Outcome } from '../draft.ts';
+import { type Length, lengthText } from '../lengths.ts';
+import { intervalOf, lengthsOf, notTaken, type Statement, termsIn, wordsOf } from '../statement.ts';
+import { intervalText } from '../tokens.ts';
+
+const ignored =
+  /^(?:hole|holes|borehole|bore|bored|bit|drilled|drill|dia|diam|diameter|size|od|finished|open|then|with|used|method)\.?:?$/i;
+
+const isSize = ({ unit }: Length): boolean => unit === 'in' || unit === 'mm' || unit === 'cm';
+
+/** `0 - 40 10"`, from the bottom of the hole so far where only its end is told. */
+export function holeDrilled(statement: Statement, above: string | null): Outcome & { readonly bottom: string | null } {
+  const interval = intervalOf(statement);
+  const lengths = lengthsOf(statement);
+  const size = lengths.find(isSize);
+  const end = interval?.to ?? lengths.find((each) => !isSize(each)) ?? null;
+  const { terms, left } = termsIn(wordsOf(statement), ['hole-method'], ignored);
+  const depth = interval ? intervalText(interval) : `${above ?? '0'} - ${end ? lengthText(end) : '?'}`;
+  const said = [...(size ? [lengthText(size)] : ['?']), ...terms.map(({ name }) => name).slice(0, 1)];
+  const items: DraftItem[] = [line('hole', `${depth} ${said.join(' ')}`)];
+  const why = [
+    ...(end ? [] : ['its depth is not told']),
+    ...(size ? [] : ['its diameter is not told']),
+    ...notTaken(left),
+  ];
+  const depths = interval ? [interval.from, interval.to] : end ? [end] : [];
+  return { items, why, depths, openDate: null, bottom: end ? lengthText(end) : above };
+}
+
+/** The total depth. */
+export function totalDepth(statement: Statement): Outcome {
+  const [depth] = lengthsOf(statement);
+  if (depth === undefined) return { items: [], why: ['the total depth is not told'], depths: [], openDate: null };
+  return { items: [{ kind: 'total', depth }], why: [], depths: [depth], openDate: null };
+}

@@ -1,0 +1,26 @@
+import type { DepthUnit } from './notes.ts';
+
+const feet = String.raw`(?:ft|feet|foot|')`;
+const metres = String.raw`(?:m|met(?:re|er)s?)`;
+
+const sentence = new RegExp(
+  String.raw`^(?:all )?(?:depths?|units?|measurements?|lengths?|figures)\b[a-z ]*?(?:[:=-]|\b(?:are|is|in|given|measured)\b)[ :=a-z]*?\b(?:(?<feet>${feet})|(?<metres>${metres}))(?:[ ,].{0,40})?\.?$`,
+  'i',
+);
+
+/** The unit of depths where a line says nothing but that (`Depths in metres`); null where it does not. */
+export function tellsUnits(text: string): DepthUnit | null {
+  if (/\d/.test(text)) return null;
+  const { feet: saysFeet, metres: saysMetres } = sentence.exec(text)?.groups ?? {};
+  if (saysFeet !== undefined) return 'ft';
+  return saysMetres === undefined ? null : 'm';
+}
+
+const inName = new RegExp(String.raw`(?:^|[\s_(\[,/-])(?:(?<feet>ft|feet|ft\.|')|(?<metres>m|met(?:re|er)s?|mbgl|mbgs))(?:$|[\s_)\],/.-])`, 'i');
+
+/** The unit that a column's name gives (`Depth (ft)`, `top_m`); null where it gives none. */
+export function unitInName(name: string): DepthUnit | null {
+  const { feet: saysFeet, metres: saysMetres } = inName.exec(name)?.groups ?? {};
+  if (saysFeet !== undefined) return 'ft';
+  return saysMetres === undefined ? null : 'm';
+}
