@@ -54,8 +54,8 @@ export class CheckerServer {
   }
 
   /** The preview of an open log, or null where the server does not have it open. */
-  preview(uri: vscode.Uri): Promise<Preview | null> {
-    const params: PreviewParams = { textDocument: { uri: this.nameOf(uri) } };
+  preview(uri: vscode.Uri, wishes: Omit<PreviewParams, 'textDocument'> | null): Promise<Preview | null> {
+    const params: PreviewParams = { ...wishes, textDocument: { uri: this.nameOf(uri) } };
     return this.ask<Preview | null>(previewRequest, params);
   }
 

@@ -1,41 +1,46 @@
+import { offerColumns, onColumnsChosen } from './columns.ts';
+import { keep, kept, tell } from './editor.ts';
 import { lineAt, markCursorLine } from './lines.ts';
-import type { FromPage, KeptState, ToPage } from './messages.ts';
+import type { ShownColumn, ShownSection, ToPage, Wishes } from './messages.ts';
+import { announcement, body, onPress, trouble } from './page-parts.ts';
+import { pannable } from './pan.ts';
+import { walkByKeyboard } from './parts.ts';
+import { takePicture } from './picture.ts';
+import { onRoomChanged, roomIn } from './room.ts';
 import { showSections } from './sections.ts';
-
-interface EditorApi {
-  postMessage(message: FromPage): void;
-  getState(): KeptState | undefined;
-  setState(state: KeptState): void;
-}
-
-declare function acquireVsCodeApi(): EditorApi;
-
-const editor = acquireVsCodeApi();
-const byId = (id: string): HTMLElement => document.getElementById(id) ?? document.body;
-const body = byId('body');
-const trouble = byId('trouble');
-const announcement = byId('announcement');
+import { scrollToLine, tieAsSet, tieScrolling } from './tied-scroll.ts';
+import { explainParts } from './tooltip.ts';
+import { zoomable } from './zoom.ts';
 
 let cursor = { line: -1, scrollIntoView: false };
-let scrollTopToRestore = editor.getState()?.scrollTop ?? 0;
+let isFirst = true;
 
-const keepState = (): void => editor.setState({ uri: document.body.dataset.uri ?? '', scrollTop: window.scrollY });
+const wishes = (): Wishes => ({ hidden: kept().hidden, widthMm: roomIn(body) });
+const tellWishes = (): void => tell({ type: 'wishes', ...wishes() });
 
 function announceSummary(): void {
   const summary = body.querySelector('[data-summary]')?.textContent?.trim() ?? '';
   if (announcement.textContent !== summary) announcement.textContent = summary;
 }
 
-function show(html: string): void {
-  trouble.hidden = true;
-  if (!showSections(body, html)) return;
-  announceSummary();
-  markCursorLine(body, cursor.line, false);
-  if (scrollTopToRestore > 0) window.scrollTo(0, scrollTopToRestore);
-  scrollTopToRestore = 0;
+/** Goes back to where the page stood before a reload. */
+function restorePlace(): void {
+  const { scrollTop, drawingLeft } = kept();
+  isFirst = false;
+  for (const figure of body.querySelectorAll('figure')) figure.scrollLeft = drawingLeft;
+  if (scrollTop > 0) window.scrollTo(0, scrollTop);
 }
 
-function tell(message: string): void {
+function show(sections: readonly ShownSection[], columns: readonly ShownColumn[]): void {
+  trouble.hidden = true;
+  offerColumns(columns);
+  if (!showSections(body, sections)) return;
+  announceSummary();
+  markCursorLine(body, cursor.line, false);
+  if (isFirst) restorePlace();
+}
+
+function complain(message: string): void {
   trouble.textContent = message;
   trouble.hidden = false;
 }
@@ -46,26 +51,37 @@ function followCursor(to: { line: number; scrollIntoView: boolean }): void {
 }
 
 function take(message: ToPage): void {
-  if (message.type === 'show') show(message.html);
-  else if (message.type === 'trouble') tell(message.message);
-  else followCursor(message);
+  if (message.type === 'show') show(message.sections, message.columns);
+  else if (message.type === 'trouble') complain(message.message);
+  else if (message.type === 'cursor') followCursor(message);
+  else if (message.type === 'tied') tieAsSet(message.tied);
+  else if (message.type === 'scroll') scrollToLine(body, message.line);
+  else void takePicture(message);
 }
 
 function revealLineOf(target: EventTarget | null): boolean {
   const line = lineAt(target);
-  if (line !== null) editor.postMessage({ type: 'reveal', line });
+  if (line !== null) tell({ type: 'reveal', line });
   return line !== null;
 }
 
 const isSelectingText = (): boolean => !(window.getSelection()?.isCollapsed ?? true);
 
 window.addEventListener('message', (event: MessageEvent<ToPage>) => take(event.data));
-window.addEventListener('scroll', keepState, { passive: true });
+window.addEventListener('scroll', () => keep({ scrollTop: window.scrollY }), { passive: true });
 body.addEventListener('click', (event) => {
   if (!isSelectingText()) revealLineOf(event.target);
 });
 body.addEventListener('keydown', (event) => {
   if (event.key === 'Enter' && revealLineOf(event.target)) event.preventDefault();
 });
-keepState();
-editor.postMessage({ type: 'ready' });
+walkByKeyboard(body);
+explainParts(body);
+zoomable(body);
+pannable(body);
+tieScrolling();
+onColumnsChosen(tellWishes);
+onRoomChanged(body, tellWishes);
+onPress('export', () => tell({ type: 'export' }));
+keep({});
+tell({ type: 'ready', tied: kept().tied, ...wishes() });

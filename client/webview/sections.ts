@@ -1,49 +1,53 @@
-/** The text that each section was last made from: the page's own marks on a section do not make it a changed one. */
-const sources = new Map<string, string>();
+import type { ShownSection } from './messages.ts';
+import { prepareParts } from './parts.ts';
 
-const nameOf = (section: Element, index: number): string => section.getAttribute('data-section') ?? `section ${index}`;
+const sectionNamed = (body: Element, id: string): Element | undefined =>
+  [...body.children].find((child) => child.getAttribute('data-section') === id);
 
-const parse = (html: string): Element[] => {
+function parsed(html: string): Element | null {
   const template = document.createElement('template');
   template.innerHTML = html;
-  return [...template.content.children];
-};
-
-/** Where the focus is: the how-manieth focusable part of its section. */
-function focusWithin(section: Element): number {
-  return [...section.querySelectorAll('[tabindex]')].indexOf(document.activeElement ?? section);
+  return template.content.firstElementChild;
 }
 
-function focusPart(section: Element, index: number): void {
-  const part = section.querySelectorAll<HTMLElement>('[tabindex]')[index];
-  part?.focus({ preventScroll: true });
-}
+/** Where the focus is: the how-manieth focusable part of its section; -1 where it is elsewhere. */
+const focusWithin = (section: Element): number =>
+  [...section.querySelectorAll('[tabindex]')].indexOf(document.activeElement ?? section);
 
-function replaceKeepingFocus(shown: Element, fresh: Element): void {
+/** The stretches that figures of a section are scrolled sideways, in order. */
+const scrollsOf = (section: Element): number[] =>
+  [...section.querySelectorAll('figure')].map((each) => each.scrollLeft);
+
+function replaceKeepingPlace(shown: Element, fresh: Element): void {
   const focused = focusWithin(shown);
+  const scrolls = scrollsOf(shown);
   shown.replaceWith(fresh);
-  if (focused >= 0) focusPart(fresh, focused);
+  for (const [n, figure] of [...fresh.querySelectorAll('figure')].entries()) figure.scrollLeft = scrolls[n] ?? 0;
+  if (focused >= 0) fresh.querySelectorAll<HTMLElement>('[tabindex]')[focused]?.focus({ preventScroll: true });
 }
 
-function place(body: Element, fresh: Element, name: string, index: number): boolean {
-  const source = fresh.outerHTML;
-  const shown = [...body.children].find((child, position) => nameOf(child, position) === name);
-  const isUnchanged = shown !== undefined && sources.get(name) === source;
-  sources.set(name, source);
-  if (shown !== undefined && !isUnchanged) replaceKeepingFocus(shown, fresh);
-  const standing = isUnchanged ? shown : fresh;
-  if (body.children[index] !== standing) body.insertBefore(standing, body.children[index] ?? null);
-  return !isUnchanged;
+function freshSection(html: string | null): Element | null {
+  const fresh = html === null ? null : parsed(html);
+  if (fresh) prepareParts(fresh);
+  return fresh;
+}
+
+function place(body: Element, { id, html }: ShownSection, index: number): boolean {
+  const shown = sectionNamed(body, id);
+  const fresh = freshSection(html);
+  if (shown && fresh) replaceKeepingPlace(shown, fresh);
+  const standing = fresh ?? shown;
+  if (standing && body.children[index] !== standing) body.insertBefore(standing, body.children[index] ?? null);
+  return fresh !== null;
 }
 
 /**
- * Makes `body` show the fragment, and touches only the sections whose text has changed, so that scroll and focus stay.
+ * Makes `body` show the sections, and touches only those that have changed, so that scroll and focus stay.
  * @returns whether anything changed
  */
-export function showSections(body: Element, html: string): boolean {
-  const fresh = parse(html);
-  const changed = fresh.map((section, index) => place(body, section, nameOf(section, index), index));
-  const surplus = [...body.children].slice(fresh.length);
+export function showSections(body: Element, sections: readonly ShownSection[]): boolean {
+  const changed = sections.map((section, index) => place(body, section, index));
+  const surplus = [...body.children].slice(sections.length);
   for (const section of surplus) section.remove();
   return changed.includes(true) || surplus.length > 0;
 }

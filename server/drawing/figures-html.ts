@@ -1,45 +1,88 @@
 import type { Figure, FigureInput } from '../record/record.ts';
-import { element, fromLine, textElement } from './html.ts';
+import { element, fromLine, lineName, textElement } from './html.ts';
 import { capital } from './words.ts';
 
-const columns = ['Figure', 'Result', 'In other units', 'Formula and what was put in', 'Source'];
+const columns = ['Figure', 'Result', 'In other units', 'Check', 'Formula and what was put in', 'Source'];
 
 const inputText = (input: FigureInput): string => `${input.name} = ${input.text}`;
 
-const resultText = (figure: Figure): string =>
-  `${figure.text || '?'}${figure.doubtful ? ' (rests on a doubtful value)' : ''}`;
+/** How far a figure can be relied on, with what is said of it. */
+export type FigureCheck = 'agrees' | 'finding' | 'doubtful' | 'waits';
 
-function waitsHtml(figure: Figure): string {
-  return figure.waitsFor.length === 0
-    ? ''
-    : textElement('p', { class: 'waits' }, `Waits for ${figure.waitsFor.join(', ')}`);
+/** The lines that the checks found something wrong or doubtful on. */
+export type Faulted = ReadonlySet<number>;
+
+/** The mark of a figure; the first that holds: it waits for a fact, a check spoke of its lines, it rests on a doubtful value. */
+export function checkOf(figure: Figure, faulted: Faulted): FigureCheck {
+  if (figure.waitsFor.length > 0) return 'waits';
+  if (figure.lines.some((line) => faulted.has(line))) return 'finding';
+  return figure.doubtful ? 'doubtful' : 'agrees';
 }
+
+/** What the marks look like, and what each means. */
+export const checkWords: Readonly<{ [C in FigureCheck]: { readonly mark: string; readonly meaning: string } }> = {
+  agrees: { mark: '✓ sound', meaning: 'complete, and no rule objects to a line that it rests on' },
+  finding: { mark: '! finding', meaning: 'a rule objects to a line that it rests on: see the findings' },
+  doubtful: { mark: '? doubtful', meaning: 'rests on a value that the notes give as approximate or doubtful' },
+  waits: { mark: '… waits', meaning: 'waits for a fact that the notes lack' },
+};
+
+const waitsHtml = (figure: Figure): string =>
+  figure.waitsFor.length === 0 ? '' : textElement('p', { class: 'waits' }, `Waits for ${figure.waitsFor.join(', ')}`);
 
 const inputsHtml = (figure: Figure): string =>
   figure.inputs.length === 0
     ? ''
     : element('ul', {}, figure.inputs.map((input) => textElement('li', {}, inputText(input))).join(''));
 
-const figureHtml = (figure: Figure, reachable: boolean): string =>
-  element(
+const cautionHtml = ({ caution }: Figure): string =>
+  caution === null ? '' : textElement('p', { class: 'caution' }, `Caution: ${caution}`);
+
+function figureHtml(figure: Figure, faulted: Faulted, reachable: boolean): string {
+  const check = checkOf(figure, faulted);
+  const cell = (label: number, inner: string, more = {}) =>
+    element('td', { 'data-label': columns[label] ?? null, ...more }, inner);
+  const line = figure.lines[0] ?? null;
+  return element(
     'tr',
-    { ...fromLine(figure.lines[0] ?? null, reachable), 'data-figure': figure.id },
+    { ...fromLine(line), 'data-figure': figure.id, 'data-check': check },
     [
-      textElement('th', { scope: 'row' }, capital(figure.title)),
-      textElement('td', { class: 'number' }, resultText(figure)),
-      textElement('td', { class: 'number' }, figure.otherText),
-      element('td', {}, textElement('p', {}, figure.formula) + inputsHtml(figure) + waitsHtml(figure)),
-      textElement('td', {}, figure.source),
+      element('th', { scope: 'row' }, lineName(line, capital(figure.title), reachable)),
+      cell(1, textElement('span', {}, figure.text || '?'), { class: 'number' }),
+      cell(2, textElement('span', {}, figure.otherText), { class: 'number' }),
+      cell(3, textElement('span', { class: 'check' }, checkWords[check].mark)),
+      cell(4, textElement('p', {}, figure.formula) + inputsHtml(figure) + waitsHtml(figure) + cautionHtml(figure)),
+      cell(5, textElement('span', {}, figure.source)),
     ].join(''),
   );
+}
 
-/** The computed figures, each with its formula, the numbers put in, its source and what it waits for. */
-export function figuresHtml(figures: readonly Figure[], reachable: boolean): string {
+const legendHtml = (): string =>
+  element(
+    'ul',
+    { class: 'checks' },
+    Object.entries(checkWords)
+      .map(([check, { mark, meaning }]) =>
+        element(
+          'li',
+          { 'data-check': check },
+          `${textElement('span', { class: 'check' }, mark)} ${textElement('span', {}, meaning)}`,
+        ),
+      )
+      .join(''),
+  );
+
+/**
+ * The computed figures, each with its check mark, its formula, the numbers put in, its source, what it waits for, and the
+ * caution that goes with it.
+ */
+export function figuresHtml(figures: readonly Figure[], faulted: Faulted, reachable: boolean): string {
   const heads = columns.map((title) => textElement('th', { scope: 'col' }, title)).join('');
-  const rows = figures.map((figure) => figureHtml(figure, reachable)).join('\n');
-  return element(
+  const rows = figures.map((figure) => figureHtml(figure, faulted, reachable)).join('\n');
+  const table = element(
     'table',
-    {},
+    { class: 'figures' },
     `\n<caption>Figures computed from the log</caption>\n<thead><tr>${heads}</tr></thead>\n<tbody>\n${rows}\n</tbody>\n`,
   );
+  return `${legendHtml()}\n${table}`;
 }

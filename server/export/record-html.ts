@@ -1,38 +1,74 @@
+import { cautionsHtml } from '../drawing/cautions-html.ts';
 import { escapeText } from '../drawing/escape.ts';
-import { type Noticed, previewBody } from '../drawing/preview.ts';
+import { figuresHtml } from '../drawing/figures-html.ts';
+import { faultedLines, findingsHtml, type Noticed, summaryText } from '../drawing/findings-html.ts';
+import { element, section, textElement } from '../drawing/html.ts';
+import { drawingSvg, drawWell } from '../drawing/index.ts';
 import { wellName } from '../drawing/title.ts';
 import type { Record as WellRecord } from '../record/record.ts';
-
-const style = `
-:root { color: #1a1a1a; background: #fff; font: 10pt/1.4 Arial, Helvetica, "Liberation Sans", sans-serif; }
-body { max-width: 190mm; margin: 0 auto; padding: 8mm; }
-h1 { margin: 0; font-size: 20pt; }
-h2 { margin: 7mm 0 2mm; font-size: 12.5pt; border-bottom: 0.4mm solid #1a1a1a; break-after: avoid; }
-p { margin: 0.5mm 0; }
-figure { margin: 0; }
-svg { max-width: 100%; height: auto; }
-table { margin: 0 0 4mm; border-collapse: collapse; }
-caption { padding: 1mm 0; color: #5a5f63; text-align: left; }
-th, td { padding: 0.7mm 5mm 0.7mm 0; border-bottom: 0.15mm solid #b4b9bd; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
-thead th { font-size: 8.5pt; color: #5a5f63; }
-tbody th { font-weight: normal; }
-.number { text-align: right; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
-ul { margin: 0; padding-left: 5mm; }
-td ul { list-style: none; padding: 0; color: #5a5f63; font-size: 8.5pt; }
-.place, .waits { color: #5a5f63; font-size: 8.5pt; }
-[data-severity="error"] .severity { color: #a3271b; }
-[data-severity="warning"] .severity { color: #845100; }
-[data-severity="information"] .severity { color: #1f5f96; }
-.help { margin-bottom: 4mm; color: #5a5f63; }
-@page { size: A4; margin: 14mm 12mm; }
-@media print { body { max-width: none; padding: 0; } tr, li { break-inside: avoid; } thead { display: table-header-group; } [data-section="drawing"] { break-before: page; break-after: page; } }
-`;
+import { tablesInBothUnits } from './record-page/both-units.ts';
+import { questionsHtml } from './record-page/questions.ts';
+import { signatureSection } from './record-page/signatures.ts';
+import { pageStyle } from './record-page/style.ts';
 
 /* The page loads nothing and runs nothing, whatever the record says. */
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
-/** The record as one HTML file: drawing, tables, figures, findings; no script, nothing from outside, made for A4 paper. */
-export function recordHtml(record: WellRecord, findings: readonly Noticed[]): string {
+function headSection({ log }: WellRecord, findings: readonly Noticed[], today: string | null): string {
+  const facts = [
+    ...(today === null ? [] : [`Drawn up ${today}.`]),
+    `Checks: ${summaryText(findings).toLowerCase()}.`,
+    'Values are as they were logged; those in brackets are the same in the other system of units.',
+  ];
+  const inner = [
+    textElement('h1', {}, `Record of ${wellName(log.header)}`),
+    textElement('p', { class: 'facts' }, facts.join(' ')),
+  ];
+  return element('section', { 'data-section': 'head', 'aria-label': 'Record' }, `\n${inner.join('\n')}\n`);
+}
+
+function drawingSection(record: WellRecord): string {
+  const svg = drawingSvg(drawWell(record, { title: false }), 'print');
+  return section('drawing', 'Drawing', element('figure', {}, `\n${svg}`)).html;
+}
+
+function figureSection({ figures }: WellRecord, findings: readonly Noticed[]): string[] {
+  if (figures.length === 0) return [];
+  return [section('figures', 'Computed figures', figuresHtml(figures, faultedLines(findings), false)).html];
+}
+
+function questionSection({ log }: WellRecord): string[] {
+  const html = questionsHtml(log);
+  return html === null ? [] : [section('questions', 'Questions for the crew', html).html];
+}
+
+/** The first group is who, where and when; the drawing follows it, then the others. */
+function tableSections({ log }: WellRecord): { first: string[]; rest: string[] } {
+  const groups = tablesInBothUnits(log).filter(({ id }) => id !== 'questions');
+  const html = (some: typeof groups) => some.map(({ id, title, html: inner }) => section(id, title, inner).html);
+  return { first: html(groups.slice(0, 1)), rest: html(groups.slice(1)) };
+}
+
+function sections(record: WellRecord, findings: readonly Noticed[], today: string | null): string[] {
+  const tables = tableSections(record);
+  return [
+    headSection(record, findings, today),
+    ...tables.first,
+    drawingSection(record),
+    ...tables.rest,
+    ...figureSection(record, findings),
+    section('findings', 'Findings', findingsHtml(findings, false)).html,
+    section('cautions', 'Cautions', cautionsHtml(record.figures, false)).html,
+    ...questionSection(record),
+    signatureSection(record.log),
+  ];
+}
+
+/**
+ * The record as one HTML file in the usual order of a well record, in both systems of units, with drawing, figures and
+ * their checks, findings, cautions, questions and lines to sign on; no script, nothing from outside, made for A4 paper.
+ */
+export function recordHtml(record: WellRecord, findings: readonly Noticed[], today: string | null = null): string {
   return [
     '<!doctype html>',
     '<html lang="en">',
@@ -41,11 +77,11 @@ export function recordHtml(record: WellRecord, findings: readonly Noticed[]): st
     `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${escapeText(`Record of ${wellName(record.log.header)}`)}</title>`,
-    `<style>${style}</style>`,
+    `<style>${pageStyle}</style>`,
     '</head>',
     '<body>',
     '<main>',
-    previewBody(record, findings, { theme: 'print' }),
+    ...sections(record, findings, today),
     '</main>',
     '</body>',
     '</html>',

@@ -88,7 +88,7 @@ describe('the page', () => {
 
   test('has the drawing with its colours, and rules for paper', () => {
     expect(html).toContain('<svg xmlns="http://www.w3.org/2000/svg" class="dh-drawing"');
-    expect(html).not.toContain('var(');
+    expect(html).not.toContain('var(--dh-');
     expect(html).toContain('@page { size: A4;');
     expect(html).toContain('@media print');
   });

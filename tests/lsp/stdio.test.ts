@@ -204,7 +204,7 @@ describe('a session from first to last', () => {
     await editor.change(uri, 7, [{ range: range(0, 5, 10), text: 'KH-05' }]);
     const preview = await editor.request<Preview>('drillhand/preview', { textDocument: { uri } });
     expect(preview).toMatchObject({ version: 7, title: 'KH-05' });
-    expect(preview.html).toContain('data-line');
+    expect(preview.sections.find(({ id }) => id === 'drawing')?.html).toContain('data-line');
   });
 
   test('closing takes the findings away', async () => {

@@ -51,6 +51,6 @@ export const fileFormats: readonly ExportFormat[] = [
     title: 'Record for print (HTML)',
     extension: 'html',
     many: false,
-    make: (record, { name, findings }) => one(name, 'html', recordHtml(record, findings)),
+    make: (record, { name, findings, today }) => one(name, 'html', recordHtml(record, findings, today)),
   },
 ];
