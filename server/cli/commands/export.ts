@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import type { ExportedFile, ExportFormat } from '../../export/format.ts';
 import { exportFormat, exportFormats, readRecord } from '../../export/index.ts';
@@ -19,12 +20,15 @@ const ids = [...exportFormats.map(({ id }) => id), notation];
 const isRecordFile = ({ path, text }: ReadInput): boolean =>
   path === null ? text.trimStart().startsWith('{') : path.toLowerCase().endsWith('.json');
 
+/** A value as it comes back from JSON. */
+const asRead = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+
 /** The log in a record that was exported as JSON. @throws Unusable with the place of what is wrong */
 function logOf({ name, text }: ReadInput, today: string, world: World): string {
   const { record, fault } = readRecord(text);
   if (record === null) throw new Unusable(`${name} is no record as "drillhand schema record" describes it: ${fault}`);
   const source = record.source.join('\n');
-  if (JSON.stringify(analyseText(source, { packs: [], today }).log) !== JSON.stringify(record.log))
+  if (!isDeepStrictEqual(asRead(analyseText(source, { packs: [], today }).log), record.log))
     world.complain(
       `${printable(name)}: note: what its "log" says is not what its "source" lines say; the lines were taken\n`,
     );

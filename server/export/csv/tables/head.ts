@@ -9,6 +9,15 @@ interface Fact {
 const termOf = (field: { readonly name: string } | { readonly text: string }): string =>
   'name' in field ? field.name : field.text;
 
+function placeFacts(place: WellLog['place']): Fact[] {
+  if (place === null) return [];
+  const { latitude, longitude, utm } = place;
+  const facts = utm
+    ? { 'UTM zone': `${utm.zone}${utm.hemisphere}`, 'UTM easting': utm.easting, 'UTM northing': utm.northing }
+    : { latitude, longitude };
+  return Object.entries(facts).map(([name, value]) => ({ name, value: String(value ?? '?') }));
+}
+
 function headFacts({
   header,
   units,
@@ -30,9 +39,11 @@ function headFacts({
     ...packs.map((pack) => ({ name: 'rules', value: pack.text })),
     ...uses.map((use) => ({ name: 'use', value: termOf(use) })),
     ...(status ? [{ name: 'status', value: termOf(status) }] : []),
+    ...placeFacts(place),
     ...(place?.datum ? [{ name: 'place datum', value: place.datum.name }] : []),
     ...(place?.accuracy ? [{ name: 'place accuracy', value: place.accuracy.written }] : []),
     ...(ground?.elevation ? [{ name: 'ground elevation', value: ground.elevation.written }] : []),
+    ...(ground?.accuracy ? [{ name: 'ground accuracy', value: ground.accuracy.written }] : []),
     ...(ground?.datum ? [{ name: 'ground datum', value: ground.datum.name }] : []),
     ...Object.entries(moments).flatMap(([name, each]) =>
       each === null ? [] : [{ name, value: [each.date ?? '?', each.time ?? ''].join(' ').trim() }],

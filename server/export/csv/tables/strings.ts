@@ -1,4 +1,4 @@
-import type { AtDepth, Cut, PipeSize, PipeString, Screen, WellLog } from '../../../model/log.ts';
+import type { AtDepth, Cut, Interval, PipeSize, PipeString, Screen, WellLog } from '../../../model/log.ts';
 import {
   type Column,
   type CsvTable,
@@ -30,19 +30,17 @@ const pipe = <Row>(of: (row: Row) => PipeSize): Column<Row>[] => [
   number('outside_diameter', 'mm', (row) => of(row).outsideDiameter),
   number('wall', 'mm', (row) => of(row).wallThickness),
   number('inside_diameter', 'mm', (row) => of(row).insideDiameter),
+  text('outside_diameter_written', (row) => of(row).outside?.written),
+  text('wall_written', (row) => of(row).wall?.written),
+  text('inside_diameter_written', (row) => of(row).inside?.written),
+  text('coupling_written', (row) => of(row).coupling?.written),
   text('size_known_by', (row) => of(row).basis),
   text('nominal', (row) => of(row).nominal?.written),
   number('schedule', '1', (row) => of(row).schedule),
   number('standard_dimension_ratio', '1', (row) => of(row).sdr),
 ];
 
-const stretchText = ({
-  top,
-  bottom,
-}: {
-  top: { value: number | null } | null;
-  bottom: { value: number | null } | null;
-}) => `${top?.value ?? '?'} - ${bottom?.value ?? '?'}`;
+const stretchText = ({ top, bottom }: Interval): string => `${top?.written ?? '?'} - ${bottom?.written ?? '?'}`;
 
 const stringColumns: readonly Column<PipeString>[] = [
   { title: 'string', of: (row) => row.number },
@@ -58,12 +56,14 @@ const stringColumns: readonly Column<PipeString>[] = [
   moment('pulled', (row) => row.pulled),
   moment('set', (row) => row.set),
   ...depth<PipeString>((row) => row.shoe?.depth, 'shoe'),
-  text('perforated_m', (row) => row.perforated.map(stretchText).join('; ')),
-  text('centralizers_m', (row) => row.centralizers?.positions.map((each) => each.value ?? '?').join('; ')),
+  words('shoe_kinds', (row) => row.shoe?.kinds ?? []),
+  text('shoe_remark', (row) => row.shoe?.remark?.text),
+  text('perforated', (row) => row.perforated.map(stretchText).join('; ')),
+  text('centralizers', (row) => row.centralizers?.positions.map(({ written }) => written).join('; ')),
   text('centralizers_every', (row) => row.centralizers?.every?.written),
-  text('joints_m', (row) =>
-    row.joints?.lengths.map(({ count, length }) => `${count} x ${length.value ?? '?'}`).join('; '),
-  ),
+  text('centralizers_remark', (row) => row.centralizers?.remark?.text),
+  text('joints', (row) => row.joints?.lengths.map(({ count, length }) => `${count} x ${length.written}`).join('; ')),
+  text('joints_remark', (row) => row.joints?.remark?.text),
   ...remarkAndLine<PipeString>(),
 ];
 
