@@ -1,10 +1,13 @@
 import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { suggestAllow } from './completion/allow.ts';
+import { suggestDates } from './completion/dates.ts';
 import { suggestDepths } from './completion/depths.ts';
 import { suggestItems } from './completion/items.ts';
 import { suggestKeywords } from './completion/keywords.ts';
-import { completionPlace } from './completion/place.ts';
+import { nearNames } from './completion/near-names.ts';
+import { suggestPipes } from './completion/pipes.ts';
+import { type Around, alone, type CompletionPlace, completionPlace } from './completion/place.ts';
 import type { Suggestion, SuggestionSource } from './completion/suggestion.ts';
 import { suggestUnits } from './completion/units.ts';
 import { suggestWords } from './completion/words.ts';
@@ -21,27 +24,45 @@ export interface Completion {
   readonly unasked: boolean;
 }
 
-const awaited: ReadonlySet<Suggestion['kind']> = new Set(['unit', 'pack', 'rule', 'depth']);
+const awaited: ReadonlySet<Suggestion['kind']> = new Set(['unit', 'pack', 'rule', 'depth', 'date']);
 
 const sources: readonly SuggestionSource[] = [
   suggestAllow,
   suggestDepths,
   suggestKeywords,
   suggestWords,
+  suggestPipes,
   suggestUnits,
   suggestItems,
+  suggestDates,
 ];
 
-/** True where a word of what it is matched with begins as the word typed does. */
-const fits = ({ filter }: Suggestion, letter: string): boolean =>
-  letter === '' || ` ${filter.toLowerCase()}`.includes(` ${letter}`);
+/** True where a word of what it is matched with begins as the letters typed do. */
+const begins = ({ filter }: Suggestion, typed: string): boolean =>
+  typed === '' || ` ${filter.toLowerCase()}`.includes(` ${typed}`);
+
+/** 0 for what is called as the word typed begins, 1 for what is also called so, 2 for the rest. */
+const tierOf = (suggestion: Suggestion, word: string): number => {
+  if (suggestion.label.toLowerCase().startsWith(word)) return 0;
+  return begins(suggestion, word) ? 1 : 2;
+};
+
+/** What begins as the word typed does comes first, or what is spelled nearly like it where nothing does. */
+function fitting(place: CompletionPlace): readonly Suggestion[] {
+  const word = place.word.toLowerCase();
+  const suggestions = sources.flatMap((source) => source(place)).filter((each) => begins(each, word.charAt(0)));
+  const ranked = suggestions
+    .map((suggestion) => ({ suggestion, tier: tierOf(suggestion, word) }))
+    .sort((a, b) => a.tier - b.tier);
+  const near = ranked.some(({ tier }) => tier < 2) ? [] : nearNames(place);
+  return [...near, ...ranked.map(({ suggestion }) => suggestion)];
+}
 
 /** What may be typed at the cursor. Nothing within remarks, comments and lines too long to be read. */
-export function complete(snapshot: Snapshot, position: Position): Completion | null {
-  const place = completionPlace(snapshot, position);
+export function complete(snapshot: Snapshot, position: Position, around: Around = alone): Completion | null {
+  const place = completionPlace(snapshot, position, around);
   if (place === null) return null;
-  const letter = place.word.charAt(0).toLowerCase();
-  const suggestions = sources.flatMap((source) => source(place)).filter((each) => fits(each, letter));
+  const suggestions = fitting(place);
   const { line, column } = place.at;
   const [first] = suggestions;
   return {

@@ -52,7 +52,8 @@ const slotsAskedFor = (row: Row): readonly Slot[] => {
   return names.flatMap((name) => row.slots.filter(({ slot }) => slot === name));
 };
 
-const lackedBy = (line: Line, row: Row, offered: Offered | null): readonly Slot[] => {
+/** What a line still lacks of what is asked of it, in the order in which it is said. */
+export const lackedBy = (line: Line, row: Row, offered: Offered | null): readonly Slot[] => {
   const asked = slotsAskedFor(row);
   const from = asked.findIndex(({ slot }) => slot === offered?.slot) + 1;
   return asked.slice(from).filter(({ slot }) => !line.items.some((item) => item.slot === slot));

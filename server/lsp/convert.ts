@@ -91,10 +91,13 @@ export function codeActionOf(action: Action, uri: string, shown: readonly Diagno
 
 const completionKinds: Readonly<Record<Suggestion['kind'], CompletionItemKind>> = {
   keyword: CompletionItemKind.Keyword,
+  template: CompletionItemKind.Snippet,
   term: CompletionItemKind.EnumMember,
   unit: CompletionItemKind.Unit,
   label: CompletionItemKind.Property,
   depth: CompletionItemKind.Value,
+  size: CompletionItemKind.Value,
+  date: CompletionItemKind.Value,
   pack: CompletionItemKind.Module,
   rule: CompletionItemKind.Reference,
 };
@@ -126,7 +129,7 @@ function completionItemOf(suggestion: Suggestion, at: number, replace: Span, abl
 
 export function completionListOf({ replace, suggestions }: Completion, able: CompletionAbility): CompletionList {
   return {
-    isIncomplete: false,
+    isIncomplete: true,
     ...(able.defaultRange && { itemDefaults: { editRange: rangeOf(replace) } }),
     items: suggestions.map((suggestion, at) => completionItemOf(suggestion, at, replace, able)),
   };

@@ -14,7 +14,9 @@ import {
   SemanticTokensRequest,
 } from 'vscode-languageserver';
 import { type Action, fixAllAction, quickFixActions } from '../features/code-actions.ts';
+import type { Around } from '../features/completion/place.ts';
 import type { About } from '../features/completion/suggestion.ts';
+import { allWords } from '../features/completion/used-words.ts';
 import { complete } from '../features/completion.ts';
 import { describeSuggestion } from '../features/completion-docs.ts';
 import { documentHighlights } from '../features/document-highlights.ts';
@@ -59,6 +61,11 @@ const isWanted = ({ only }: CodeActionContext, kind: string): boolean =>
 const asksByName = (context: CodeActionContext, kind: string): boolean =>
   context.only !== undefined && isWanted(context, kind);
 
+const around = (session: Session, uri: string): Around => ({
+  used: allWords(session.beside(uri)),
+  today: session.today(),
+});
+
 const resolveCompletion: Registration = (connection, session) => {
   connection.onRequest(CompletionResolveRequest.type, (item) => {
     try {
@@ -78,8 +85,8 @@ export const requests: readonly Registration[] = [
     const found = hover(snapshot, placeOf(position));
     return found && { contents: markdown(found.markdown), range: rangeOf(found.span) };
   }),
-  onDocument(CompletionRequest.type, null, (snapshot, { position, context }, session) => {
-    const found = complete(snapshot, placeOf(position));
+  onDocument(CompletionRequest.type, null, (snapshot, { position, context, textDocument }, session) => {
+    const found = complete(snapshot, placeOf(position), around(session, textDocument.uri));
     const isUseful = found !== null && (found.unasked || context?.triggerCharacter !== ' ');
     return isUseful ? completionListOf(found, abilityOf(session)) : null;
   }),

@@ -57,6 +57,11 @@ export class Session {
     this.#pushed = readSettings(options);
   }
 
+  /** The open logs beside one. */
+  beside(uri: string): readonly Snapshot[] {
+    return [...this.#logs.values()].filter((log) => log.uri !== uri).map((log) => log.snapshot());
+  }
+
   /** What is known of an open log now; null for one that is not open. */
   snapshot(uri: string): Snapshot | null {
     return this.#logs.get(uri)?.snapshot() ?? null;

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Suggestion } from '../../server/features/completion/suggestion.ts';
+import { allWords } from '../../server/features/completion/used-words.ts';
 import { complete } from '../../server/features/completion.ts';
 import { describeSuggestion } from '../../server/features/completion-docs.ts';
-import { edited, marked } from './fixture.ts';
+import { edited, marked, snapshotOf } from './fixture.ts';
 
 const offered = (text: string): readonly Suggestion[] => {
   const { snapshot, at } = marked(text);
@@ -197,5 +198,111 @@ describe('words of other lines', () => {
 
   test('nothing on a line too long to be read', () => {
     expect(labels(`strata\n  0 - 3 ${'clay '.repeat(2000)}|`)).toEqual([]);
+  });
+});
+
+describe('the next section', () => {
+  test('behind an empty line what a log of this kind lacks comes first', () => {
+    expect(labels('well KH-04\nhole\n  0 - 61 152\n\n|').slice(0, 3)).toEqual(['strata', 'casing', 'water']);
+    expect(labels('use monitoring\nhole\n  0 - 61 152\nstrata\n  0 - 61 clay\n\n|').slice(0, 2)).toEqual([
+      'casing',
+      'screen',
+    ]);
+    expect(labels('status dry\nhole\n  0 - 61 152\nstrata\n  0 - 61 clay\n\n|')[0]).toBe('abandonment');
+    expect(labels('hole\n  0 - 61 152 air rotary\nstrata\n  0 - 61 clay\ncasing 0 - 7 steel\n\n|')[0]).toBe('drilling');
+  });
+
+  test('what the string lacks comes before what it has', () => {
+    expect(labels('casing 0 - 7.2 steel\n  shoe 7.2\n  |')[0]).toBe('centralizers');
+  });
+
+  test('whole sections come behind the keywords, in the units of the file', () => {
+    const whole = offered('units ft in\n\nca|').find(({ kind }) => kind === 'template');
+    expect(whole?.label).toBe('casing: with shoe, centralizers and grout');
+    expect(whole?.insert).toContain('ft3');
+    expect(labels('ca|').indexOf('casing')).toBeLessThan(labels('ca|').indexOf(whole?.label ?? ''));
+  });
+});
+
+describe('what was used before', () => {
+  const log = 'strata\n  0 - 3 till, brown\n  - 6 till, grey\n  - 9 gravel, grey\n';
+
+  test('comes first, the most used before the others', () => {
+    const found = labels(`${log}  - 12 |`);
+    expect(found.slice(0, 2).toSorted()).toEqual(['grey', 'till']);
+    expect(found.slice(2, 4).toSorted()).toEqual(['brown', 'gravel']);
+  });
+
+  test('in the logs beside this one comes next', () => {
+    const { snapshot, at } = marked('strata\n  0 - 3 marl\n  - 6 |');
+    const used = allWords([snapshotOf(log)]);
+    const found = complete(snapshot, at, { used, today: null })?.suggestions.map(({ label }) => label);
+    expect(found?.[0]).toBe('marl');
+    expect(found?.slice(1, 3).toSorted()).toEqual(['grey', 'till']);
+  });
+
+  test('the material above is not taken for a guess at the next', () => {
+    expect(labels('strata\n  0 - 3 till, brown\n  - 6 gravel, grey\n  - 9 |').slice(0, 4).toSorted()).toEqual([
+      'brown',
+      'gravel',
+      'grey',
+      'till',
+    ]);
+  });
+});
+
+describe('sizes of pipe', () => {
+  // ASME B36.10M: 6 in schedule 40 is 6.625 x 0.280 in, 18.97 lb/ft (28.26 kg/m) with plain ends.
+  test('with wall and weight', () => {
+    const six = offered('casing +0.45 - 7.2 steel |').find(({ label }) => label === '168.3 x 7.1');
+    expect(six?.detail).toBe('6 in sch 40 steel, 28.3 kg/m (19.0 lb/ft)');
+    expect(labels('units ft in\ncasing +2 - 40 steel |')).toContain('6.625 x 0.28');
+  });
+
+  test('by the nominal size that is typed', () => {
+    expect(taken('casing +0.45 - 7.2 steel 6|', '168.3 x 7.1')).toBe('casing +0.45 - 7.2 steel 168.3 x 7.1');
+    expect(labels('casing +0.45 - 7.2 steel 6|')).not.toContain('114.3 x 6');
+  });
+
+  test('of the material that the line names', () => {
+    expect(
+      offered('casing 0 - 7.2 pvc |')
+        .filter(({ kind }) => kind === 'size')
+        .every(({ detail }) => detail.includes('plastic')),
+    ).toBe(true);
+    expect(offered('casing 0 - 7.2 concrete |').some(({ kind }) => kind === 'size')).toBe(false);
+  });
+
+  test.each(['casing +0.45 - 7|', 'casing +0.45 |', 'casing 0 - 7.2 steel 168.3 x 6.4 |', 'hole\n  0 - 6|'])(
+    'none in %j',
+    (text) => {
+      expect(offered(text).some(({ kind }) => kind === 'size')).toBe(false);
+    },
+  );
+});
+
+describe('dates', () => {
+  test('those of the log, the latest first, then today', () => {
+    const { snapshot, at } = marked('began 2026-05-04\nfinished 2026-05-06\nreported |');
+    const found = complete(snapshot, at, { used: new Map(), today: '2026-06-01' });
+    expect(found?.suggestions.map(({ label }) => label)).toEqual(['2026-05-06', '2026-05-04', '2026-06-01']);
+    expect(found?.unasked).toBe(true);
+  });
+
+  test('none is made up', () => {
+    expect(labels('reported |')).toEqual([]);
+  });
+});
+
+describe('a slip', () => {
+  test('is offered the names that are spelled nearly like it', () => {
+    expect(labels('strata\n  0 - 3 limstone|')[0]).toBe('limestone');
+    expect(labels('stratta|')[0]).toBe('strata');
+    expect(taken('strata\n  0 - 3 limstone|', 'limestone')).toBe('strata\n  0 - 3 limestone');
+  });
+
+  test('a word that something begins with is no slip', () => {
+    expect(labels('strata\n  0 - 3 limes|')[0]).toBe('limestone');
+    expect(offered('strata\n  0 - 3 lim|').some(({ detail }) => detail.startsWith('spelled'))).toBe(false);
   });
 });

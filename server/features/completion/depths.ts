@@ -1,6 +1,7 @@
 import type { Line, Quantity } from '../../../grammar/tree.ts';
 import { unitById } from '../../../grammar/units.ts';
 import { inUnit } from '../display.ts';
+import { isBehindEmptyLine } from './keywords.ts';
 import { type CompletionPlace, openingLine } from './place.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 
@@ -57,7 +58,8 @@ const isDepthLine = ({ line, row }: CompletionPlace): boolean => row?.where === 
 /** The next depth: `- ` at the start of a depth line, and after a dash the foot of the string and the bottom of the hole. */
 export const suggestDepths: SuggestionSource = (place) => {
   if (!takesInterval(place) && place.row?.depths !== 'depth') return [];
-  if (place.where === 'line-start' && isDepthLine(place) && place.word === '') return nextInterval(place);
+  if (place.where === 'line-start')
+    return isDepthLine(place) && place.word === '' && !isBehindEmptyLine(place) ? nextInterval(place) : [];
   if (place.where !== 'body' && place.line.keyword === null) return [];
   const single = place.row?.depths !== 'interval' && place.line.keyword !== null && place.body.trim() === '';
   if (single) return footOfString(place);

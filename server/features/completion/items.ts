@@ -1,10 +1,10 @@
 import type { Slot } from '../../../grammar/table.ts';
-import { descriptionLists } from '../../../grammar/terms/index.ts';
 import type { ListId, Term } from '../../../grammar/terms/term.ts';
 import { listTitle, termsOf } from '../words.ts';
 import type { CompletionPlace } from './place.ts';
-import { depthsWritten, openSlots, touchesNumber } from './slots.ts';
+import { depthsWritten, listsOf, openSlots, touchesNumber } from './slots.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
+import { usedFirst, usedWords } from './used-words.ts';
 
 const suggestionOf = (list: ListId, term: Term): Suggestion =>
   plain('term', term.name, listTitle(list).toLowerCase(), {
@@ -29,12 +29,6 @@ function suggestionsOf(list: ListId): readonly Suggestion[] {
   made.set(list, all);
   return all;
 }
-
-const listsOf = (slot: Slot): readonly ListId[] =>
-  slot.accepts.flatMap((accepts) => {
-    if (accepts.kind === 'terms') return accepts.lists;
-    return accepts.kind === 'description' ? descriptionLists : [];
-  });
 
 const labelsOf = (slot: Slot): readonly Suggestion[] => {
   const label = slot.labels[0];
@@ -67,11 +61,12 @@ function withTypedWords(suggestion: Suggestion, runs: readonly (readonly [string
   return run === undefined ? suggestion : { ...suggestion, filter: suggestion.label, from: run[1] };
 }
 
-/** Terms and labels of the items that the line still lacks. */
+/** Terms and labels of the items that the line still lacks, those used already first. */
 export const suggestItems: SuggestionSource = (place) => {
   if (place.where !== 'body' || place.row?.body !== 'items') return [];
   if (touchesNumber(place) || !depthsWritten(place)) return [];
   const runs = runsBefore(place);
-  const all = openSlots(place).flatMap(suggestionsOfSlot);
-  return [...new Set(all)].map((suggestion) => withTypedWords(suggestion, runs));
+  const all = [...new Set(openSlots(place).flatMap(suggestionsOfSlot))];
+  const ranked = usedFirst(all, usedWords(place.snapshot, place.at.line), place.around.used);
+  return ranked.map((suggestion) => withTypedWords(suggestion, runs));
 };

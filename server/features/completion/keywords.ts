@@ -1,5 +1,8 @@
 import { type Row, rowsUnder, table } from '../../../grammar/table.ts';
-import type { CompletionPlace } from './place.ts';
+import { snippetOf, type Template, templates } from '../../../grammar/templates.ts';
+import { unitById } from '../../../grammar/units.ts';
+import { missingSections } from './next-sections.ts';
+import { type CompletionPlace, openingLine } from './place.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 
 const repeatable = new Set(['note', 'distance', 'shift', 'existing', 'photo']);
@@ -12,7 +15,7 @@ const depthsOf: Readonly<Record<Row['depths'], string>> = {
   optional: '',
 };
 
-function snippetOf(row: Row, keyword: string): string {
+function snippetOfRow(row: Row, keyword: string): string {
   if (row.where === 'section' && row.lines !== null && row.slots.length === 0) return `${keyword}\n  $0`;
   return `${keyword} ${depthsOf[row.depths]}$0`;
 }
@@ -20,43 +23,68 @@ function snippetOf(row: Row, keyword: string): string {
 const suggestionOf = (row: Row): Suggestion => {
   const keyword = row.keywords[0] ?? row.id;
   return plain('keyword', keyword, row.doc, {
-    insert: snippetOf(row, keyword),
+    insert: snippetOfRow(row, keyword),
     snippet: true,
     filter: row.keywords.join(' '),
     about: { kind: 'row', id: row.id },
   });
 };
 
-const ofWhere = (...wheres: readonly Row['where'][]): readonly Row[] =>
-  table.filter((row) => wheres.includes(row.where));
+const wholeOf = (template: Template, { snapshot }: CompletionPlace): Suggestion => {
+  const system = unitById(snapshot.log.units.depth)?.system === 'us' ? 'us' : 'metric';
+  return plain('template', template.title, 'as a whole', {
+    insert: snippetOf(template, system),
+    snippet: true,
+    filter: `${template.row} whole`,
+    about: { kind: 'row', id: template.row },
+  });
+};
 
-const fileRows = ofWhere('file');
-const mainRows = [...ofWhere('section'), ...ofWhere('line')];
+const fileRows = table.filter(({ where }) => where === 'file');
+const mainRows = table.filter(({ where }) => where === 'section' || where === 'line');
 
-const rowsGiven = ({ snapshot, at }: CompletionPlace): ReadonlySet<string> =>
-  new Set(snapshot.tree.lines.flatMap(({ row }, number) => (row === null || number === at.line ? [] : [row])));
+const rowsIn = ({ snapshot, at }: CompletionPlace, first: number): ReadonlySet<string> =>
+  new Set(
+    snapshot.tree.lines.flatMap(({ row }, number) =>
+      row === null || number === at.line || number < first ? [] : [row],
+    ),
+  );
 
 const isString = (section: string): boolean => ['casing', 'liner', 'screen'].includes(section);
 
-const hanging = (section: string | null, given: ReadonlySet<string>): readonly Row[] => {
-  if (section === null) return [];
-  const strings = !isString(section) && given.has('casing') ? rowsUnder('casing') : [];
-  return [...rowsUnder(section), ...strings];
-};
-
-/** What hangs on the open section first, then sections that the file lacks, then the head of the file, then the rest. */
-function rowsByFit(place: CompletionPlace): readonly Row[] {
-  const given = rowsGiven(place);
-  const { section } = place;
-  const under = hanging(section, given);
-  const head = fileRows.filter(({ id }) => !given.has(id) || repeatable.has(id));
-  const missing = mainRows.filter(({ id }) => !given.has(id));
-  const again = mainRows.filter(({ id }) => given.has(id));
-  const main = section === null ? [...head, ...missing] : [...under.slice(0, rowsUnder(section).length), ...missing];
-  const rest = section === null ? [...again, ...under] : [...again, ...under, ...head];
-  return [...new Set([...main, ...rest])];
+/** What hangs on the open section, what it lacks before what it has. */
+function hangingHere(place: CompletionPlace): readonly Row[] {
+  if (place.section === null) return [];
+  const given = rowsIn(place, openingLine(place) ?? 0);
+  const under = rowsUnder(place.section);
+  return [...under.filter(({ id }) => !given.has(id)), ...under.filter(({ id }) => given.has(id))];
 }
 
-/** The keywords that may begin the line. */
-export const suggestKeywords: SuggestionSource = (place) =>
-  place.where === 'line-start' ? rowsByFit(place).map(suggestionOf) : [];
+const hangingElsewhere = ({ section }: CompletionPlace, given: ReadonlySet<string>): readonly Row[] =>
+  section !== null && !isString(section) && given.has('casing') ? rowsUnder('casing') : [];
+
+const isBlank = (text: string | undefined): boolean => text !== undefined && text.trim() === '';
+
+/** True behind an empty line, which is where a section has been left. */
+export const isBehindEmptyLine = ({ snapshot, at }: CompletionPlace): boolean => isBlank(snapshot.lines[at.line - 1]);
+
+/** What hangs on the open section first, or what the log lacks where the section was left, then the head of the file, then the rest. */
+function rowsByFit(place: CompletionPlace): readonly Row[] {
+  const given = rowsIn(place, 0);
+  const missing = missingSections(place.snapshot, given);
+  const here = hangingHere(place);
+  const head = fileRows.filter(({ id }) => !given.has(id) || repeatable.has(id));
+  const again = mainRows.filter(({ id }) => given.has(id));
+  const rest = [...again, ...hangingElsewhere(place, given)];
+  if (isBehindEmptyLine(place)) return [...new Set([...missing, ...here, ...head, ...rest])];
+  const main = place.section === null ? [...head, ...missing, ...rest] : [...here, ...missing, ...rest, ...head];
+  return [...new Set(main)];
+}
+
+/** The keywords that may begin the line, and the whole sections that begin with them behind all the keywords. */
+export const suggestKeywords: SuggestionSource = (place) => {
+  if (place.where !== 'line-start') return [];
+  const rows = rowsByFit(place);
+  const whole = rows.flatMap((row) => templates.filter((template) => template.row === row.id));
+  return [...rows.map(suggestionOf), ...whole.map((template) => wholeOf(template, place))];
+};

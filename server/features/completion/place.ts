@@ -4,13 +4,26 @@ import type { Snapshot } from '../../analysis/snapshot.ts';
 import { bodyRowOf } from '../amounts.ts';
 import { lineAt, type Position } from '../position.ts';
 import { opensSection } from '../sections.ts';
+import type { UsedWords } from './used-words.ts';
 
 /** The longest line that suggestions are made for. */
 const longestLine = 2000;
 
+/** What is known from outside the log. */
+export interface Around {
+  /** How often terms stand in the logs beside this one. */
+  readonly used: UsedWords;
+  /** Today as YYYY-MM-DD; null where nobody said. */
+  readonly today: string | null;
+}
+
+/** A log by itself. */
+export const alone: Around = { used: new Map(), today: null };
+
 /** Where suggestions are asked for. */
 export interface CompletionPlace {
   readonly snapshot: Snapshot;
+  readonly around: Around;
   readonly line: Line;
   readonly at: Position;
   /** The line up to the cursor. */
@@ -45,7 +58,7 @@ function whereOf(line: Line, lead: string, column: number): CompletionPlace['whe
 const wordPattern = /[\p{L}][\p{L}\d/&%+-]*$/u;
 
 /** The place under the cursor; null where the text has no such line or the line is too long to be read. */
-export function completionPlace(snapshot: Snapshot, position: Position): CompletionPlace | null {
+export function completionPlace(snapshot: Snapshot, position: Position, around: Around): CompletionPlace | null {
   const found = lineAt(snapshot, position);
   const text = found === null ? '' : (snapshot.lines[found.at.line] ?? '');
   if (found === null || text.length > longestLine) return null;
@@ -57,7 +70,7 @@ export function completionPlace(snapshot: Snapshot, position: Position): Complet
   const afterKeyword = line.keyword !== null && line.keyword.end < at.column ? line.keyword.end : 0;
   const section = snapshot.tree.lines[at.line - 1]?.section ?? null;
   const row = afterKeyword > 0 ? bodyRowOf(line) : rowOfSection(section);
-  return { snapshot, ...found, before, word, lead, body: lead.slice(afterKeyword), row, section, where };
+  return { snapshot, around, ...found, before, word, lead, body: lead.slice(afterKeyword), row, section, where };
 }
 
 /** The number of the line that opened the section of a line; null outside sections. */

@@ -1,5 +1,7 @@
 import type { Columns } from '../../../grammar/span.ts';
 import type { Slot } from '../../../grammar/table.ts';
+import { descriptionLists } from '../../../grammar/terms/index.ts';
+import type { ListId } from '../../../grammar/terms/term.ts';
 import { amountsOf } from '../amounts.ts';
 import type { CompletionPlace } from './place.ts';
 
@@ -11,6 +13,13 @@ const isBeingTyped = (place: CompletionPlace, { start, end }: Columns): boolean 
 
 const isFilled = (place: CompletionPlace, slot: Slot): boolean =>
   place.line.items.some((item) => item.slot === slot.slot && !isBeingTyped(place, item));
+
+/** The lists whose terms a slot takes. */
+export const listsOf = (slot: Slot): readonly ListId[] =>
+  slot.accepts.flatMap((accepts) => {
+    if (accepts.kind === 'terms') return accepts.lists;
+    return accepts.kind === 'description' ? descriptionLists : [];
+  });
 
 /** The slots of the row that the line still lacks, and those that may stand more than once. */
 export const openSlots = (place: CompletionPlace): readonly Slot[] =>

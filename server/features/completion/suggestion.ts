@@ -10,7 +10,7 @@ export type About =
 
 export interface Suggestion {
   readonly label: string;
-  readonly kind: 'keyword' | 'term' | 'unit' | 'label' | 'depth' | 'pack' | 'rule';
+  readonly kind: 'keyword' | 'template' | 'term' | 'unit' | 'label' | 'depth' | 'size' | 'date' | 'pack' | 'rule';
   readonly detail: string;
   /** What is put in; a snippet where `snippet` is true. */
   readonly insert: string;

@@ -1,0 +1,51 @@
+import type { Line } from '../../../grammar/tree.ts';
+import type { Snapshot } from '../../analysis/snapshot.ts';
+import { wordsOf } from '../words.ts';
+import type { Suggestion } from './suggestion.ts';
+
+/** How often terms stand in logs, by their list and name. */
+export type UsedWords = ReadonlyMap<string, number>;
+
+const keysOfLine = new WeakMap<Line, readonly string[]>();
+
+function keysOf(line: Line): readonly string[] {
+  const known = keysOfLine.get(line);
+  if (known !== undefined) return known;
+  const keys = wordsOf(line).map(({ list, term }) => `${list}/${term.name}`);
+  keysOfLine.set(line, keys);
+  return keys;
+}
+
+/** How often each term stands in a log, one line left out. */
+export function usedWords({ tree }: Snapshot, without: number | null = null): UsedWords {
+  const counts = new Map<string, number>();
+  tree.lines.forEach((line, number) => {
+    if (number !== without) for (const key of keysOf(line)) counts.set(key, (counts.get(key) ?? 0) + 1);
+  });
+  return counts;
+}
+
+/** The counts of several logs together. */
+export function allWords(logs: readonly Snapshot[]): UsedWords {
+  const counts = new Map<string, number>();
+  for (const log of logs) for (const [key, count] of usedWords(log)) counts.set(key, (counts.get(key) ?? 0) + count);
+  return counts;
+}
+
+const keyOf = ({ about, label }: Suggestion): string => (about?.kind === 'term' ? `${about.list}/${label}` : '');
+
+/** What this log used most comes first, then what the logs beside it used, then the rest as it stood. */
+export function usedFirst(
+  suggestions: readonly Suggestion[],
+  here: UsedWords,
+  beside: UsedWords,
+): readonly Suggestion[] {
+  const rank = (suggestion: Suggestion): readonly [number, number] => {
+    const key = keyOf(suggestion);
+    return [here.get(key) ?? 0, beside.get(key) ?? 0];
+  };
+  return suggestions
+    .map((suggestion) => ({ suggestion, rank: rank(suggestion) }))
+    .sort((a, b) => b.rank[0] - a.rank[0] || b.rank[1] - a.rank[1])
+    .map(({ suggestion }) => suggestion);
+}
