@@ -46,7 +46,8 @@ function homes(entries: readonly Entry[]): Part[] {
 function piece(entry: Entry, part: Part, home: Part): string[] {
   const lines = entry.lines.filter((line) => line.part === part);
   if (lines.length === 0 && (entry.lines.length > 0 || home !== part)) return [];
-  return [...entry.source.flatMap(commentsOf), ...whyComments(entry), ...lines.map(indented)];
+  const isFirst = entry.lines.length === 0 || entry.lines[0]?.part === part;
+  return [...entry.source.flatMap(commentsOf), ...(isFirst ? whyComments(entry) : []), ...lines.map(indented)];
 }
 
 const hasString = (entry: Entry): boolean => entry.lines.some((line) => line.part === 'casing' && opens.casing?.test(line.text));

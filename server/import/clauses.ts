@@ -28,6 +28,12 @@ export interface Clause {
 const keptCommas = /(\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]{0,6}\.? \d{1,2}(?:st|nd|rd|th)?),(?= ?'?\d{2})|(\d),(?=\d)/gi;
 const keptComma = '\u0002';
 
+/** Words that belong to the water behind them. */
+const waterLeads = 'total fresh salt salty sulfur sulphur little trace hit found struck some more good of'
+  .split(' ')
+  .map((word) => `[${word.charAt(0)}${word.charAt(0).toUpperCase()}]${word.slice(1)}`)
+  .join('|');
+
 /** Where one thing said ends and the next begins. */
 const joints = new RegExp(
   [
@@ -36,7 +42,7 @@ const joints = new RegExp(
     ' (?=then )',
     String.raw` (?=(?:grouted|cemented (?:in|with|w\/)|sealed (?:with|w\/)))`,
     String.raw` (?:w\/ ?|with |and |& )(?=(?:wtr|water|h2o) ?(?:at|@))`,
-    String.raw`(?<!total|fresh|salt|salty|sulfur|sulphur|little|trace|hit|found|struck|some|more|good|of) (?=(?:wtr|water|h2o) ?(?:@|at \d))`,
+    String.raw`(?<!${waterLeads}) (?=(?:wtr|water|h2o) ?(?:@|at \d))`,
   ].join('|'),
   'g',
 );
@@ -112,23 +118,36 @@ export function kindOf(text: string, dates: 'dmy' | 'mdy' | null): Kind | null {
   return statement.tokens.some(({ kind }) => kind === 'interval' || kind === 'length') ? 'layer' : null;
 }
 
-const headOfFill = new Set<Kind | null>(['fill', 'bags']);
+const fills = new Set<Kind | null>(['fill', 'bags']);
 
-/** Does a clause only go on with the one before it? */
-function goesOn(kind: Kind | null, before: Kind | null): boolean {
-  if (kind === null) return true;
-  if (kind === 'bags') return headOfFill.has(before);
-  return kind === 'drawdown' && before === 'test';
+const isRateAlone = (statement: Statement): boolean =>
+  textsOf(statement, 'rate').length > 0 && !hasLength(statement) && !/\b(?:total|wtr|water)\b/i.test(statement.text);
+
+/** What tells more of a string: its stick-up, its perforations. */
+const belongsToString = /\bstick ?-?up\b|^(?:perf\w*|slotted)\b|\babove (?:ground|grade)\b/i;
+
+/** True where a piece only goes on with the clause before it. */
+function goesOn(piece: Clause, before: Kind | null, dates: 'dmy' | 'mdy' | null): boolean {
+  if (piece.kind === null) return true;
+  if (piece.kind === 'bags') return fills.has(before);
+  if (belongsToString.test(piece.text)) return before === 'casing';
+  if (piece.kind === 'water') return before === 'water' && isRateAlone(statementOf(piece.text, dates));
+  return piece.kind === 'drawdown' && before === 'test';
 }
+
+/** Words, and then nothing but their depths: `sandy clay, 8 ft`. */
+const isDepthAlone = ({ kind, text }: Clause, dates: 'dmy' | 'mdy' | null): boolean =>
+  kind === 'layer' && /^[\s.]*$/.test(wordsOf(statementOf(text, dates)));
 
 /** A line in pieces that say one thing each. */
 export function clausesOf(text: string, dates: 'dmy' | 'mdy' | null): Clause[] {
   const clauses: Clause[] = [];
-  for (const piece of pieces(text)) {
-    const kind = kindOf(piece, dates);
+  for (const words of pieces(text)) {
+    const piece = { kind: kindOf(words, dates), text: words };
     const last = clauses.at(-1);
-    if (last !== undefined && goesOn(kind, last.kind)) clauses[clauses.length - 1] = { ...last, text: `${last.text}, ${piece}` };
-    else clauses.push({ kind, text: piece });
+    const isDepth = last?.kind === null && isDepthAlone(piece, dates);
+    if (last === undefined || !(isDepth || goesOn(piece, last.kind, dates))) clauses.push(piece);
+    else clauses[clauses.length - 1] = { kind: isDepth ? 'layer' : last.kind, text: `${last.text}, ${words}` };
   }
   return clauses;
 }

@@ -115,7 +115,7 @@ export function finish({ drafts, told, troubles }: Drafted, options: ReadOptions
   const entries = drafts.map((draft): Entry => {
     const made = draft.items.map(make);
     const lines = made.flatMap((each) => each.lines);
-    const why = [...draft.why, ...made.flatMap((each) => each.why)];
+    const why = [...new Set([...draft.why, ...made.flatMap((each) => each.why)])];
     const { first, last, source } = draft;
     return { first, last, source, lines, why, status: why.length === 0 ? 'understood' : lines.length === 0 ? 'not' : 'partly' };
   });

@@ -1,14 +1,30 @@
 import { splitLines } from '../../grammar/characters.ts';
-import { finish } from './finish.ts';
-import { openOptions, type ReadNotes, type ReadOptions } from './notes.ts';
+import { type Drafted, finish } from './finish.ts';
+import { openOptions, type Question, type ReadNotes, type ReadOptions } from './notes.ts';
 import { readPlain } from './plain.ts';
+import { readTable, tableIn, tableSaid } from './table.ts';
 import { tidy } from './typography.ts';
 import { tellsUnits } from './units-told.ts';
 
-export function readNotes(text: string, given: Partial<ReadOptions> = {}): ReadNotes {
-  const options = { ...openOptions, ...given };
-  const lines = splitLines(text);
+export { assemble } from './assemble.ts';
+export type { DepthUnit, Entry, LayerValues, NotationLine, Part, Question, ReadNotes, ReadOptions, Status, Trouble } from './notes.ts';
+export { openOptions } from './notes.ts';
+
+const drafted = (lines: readonly string[], options: ReadOptions): Drafted | Question => {
+  const table = options.columns === null ? tableIn(lines) : tableSaid(lines);
+  if (table !== null) return readTable(table, lines, options);
   let told = null;
   for (const line of lines) told ??= tellsUnits(tidy(line.slice(0, 200)));
-  return finish({ drafts: readPlain(lines, 1, options), told, troubles: [] }, options);
+  return { drafts: readPlain(lines, 1, options), told, troubles: [] };
+};
+
+/**
+ * Reads field notes: plain text as crews write it, or a table of intervals. Never throws. Every line of the notes is in
+ * one entry, and in the text as a comment; what was not understood is told there.
+ */
+export function readNotes(text: string, given: Partial<ReadOptions> = {}): ReadNotes {
+  const options = { ...openOptions, ...given };
+  const found = drafted(splitLines(text.replace(/^\ufeff/, '')), options);
+  if ('drafts' in found) return finish(found, options);
+  return { entries: [], units: null, questions: [found], troubles: [], bottomUp: false, text: '' };
 }

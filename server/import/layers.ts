@@ -44,7 +44,7 @@ const isPlain = ({ figure }: Length): boolean => /^\d+(?:\.\d+)?$/.test(figure);
 const plainLength = (value: number, decimals: number, like: Length): Length => ({
   ...like,
   value,
-  figure: value.toFixed(decimals),
+  figure: String(Number(value.toFixed(decimals))),
   plus: false,
 });
 

@@ -26,13 +26,13 @@ const feetWord = String.raw`(?:ft\b\.?|feet\b|foot\b)`;
 const inchWord = String.raw`(?:ins?\b\.?|inch(?:es)?\b)`;
 const marked = String.raw`\d+'(?:\s?${number}"|${number}(?![\d.\/]|\s?['-]))`;
 const spelled = String.raw`\d+\s?${feetWord}\s?(?:and )?${number}\s?${inchWord}`;
-const unit = String.raw`(?:'|"|${feetWord}|${inchWord}|metres?\b|meters?\b|mtrs?\b|m\b\.?(?!\/)|cm\b|mm\b)`;
+const unit = String.raw`(?:'|"|\s?(?:${feetWord}|${inchWord}|metres?\b|meters?\b|mtrs?\b|m\b\.?(?!\/)|cm\b|mm\b))`;
 
 /** Not in the middle of a figure, a word or a name (`KH-04`, `O-12`). */
 const notInside = String.raw`(?<!\d[,:])(?<![\w./#$'"])(?<!\b(?!(?:m|ft|in|cm|mm)-)[a-z]{1,2}-)`;
 
 const pattern = new RegExp(
-  String.raw`${notInside}(?<about>(?:~|\+\/-|\b(?:about|approx\.?|abt\.?|ca\.?|circa|roughly)\s)\s?)?(?<plus>\+\s?)?(?:(?<marked>${marked})|(?<spelled>${spelled})|(?<number>${number})\s?(?<unit>${unit})?)(?<doubt>\s?\?)?(?![\w/%]|[,:]\d|\.\d)`,
+  String.raw`${notInside}(?<about>(?:~|\+\/-|\b(?:about|approx\.?|abt\.?|ca\.?|circa|roughly)\s)\s?)?(?<plus>\+\s?)?(?:(?<marked>${marked})|(?<spelled>${spelled})|(?<number>${number})(?<unit>${unit})?)(?<doubt>\s?\?)?(?![\w/%]|[,:]\d|\.\d)`,
   'giu',
 );
 
@@ -69,10 +69,10 @@ function lengthOf(found: RegExpExecArray): Length {
   const joined = groups.marked ?? groups.spelled;
   if (joined === undefined) {
     const figure = groups.number ?? '';
-    const written = groups.unit ?? '';
+    const written = groups.unit?.trim() ?? '';
     const named = written === '' ? null : unitOf(written);
     const isMark = written === "'" || written === '"';
-    return { ...common, value: valueOf(figure), unit: named, figure: figureOf(figure), unitText: isMark ? written : (named ?? ''), parted: false };
+    return { ...common, value: valueOf(figure), unit: named, figure: figureOf(figure), unitText: isMark && !figure.includes('/') ? written : (named ?? ''), parted: false };
   }
   const [feet = '0', inches = '0'] = joined.match(numberAt) ?? [];
   const figure = `${feet}'${figureOf(inches)}"`;
