@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { glob } from 'tinyglobby';
 import type { PathKind, World } from './world.ts';
@@ -14,6 +14,18 @@ async function kindOf(name: string): Promise<PathKind> {
 
 const found = async (patterns: string, cwd: string): Promise<string[]> =>
   (await glob(patterns, { cwd, ignore: ['**/node_modules/**'], expandDirectories: false })).sort();
+
+async function namesIn(folder: string): Promise<readonly string[]> {
+  try {
+    const entries = await readdir(folder, { withFileTypes: true });
+    return entries
+      .filter((entry) => !entry.isDirectory())
+      .map(({ name }) => name)
+      .sort();
+  } catch {
+    return [];
+  }
+}
 
 async function readInput(): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
@@ -53,6 +65,7 @@ export const nodeWorld = (today: string): World => ({
   kindOf,
   matching: (pattern) => found(pattern, process.cwd()),
   logsIn: async (folder) => (await found('**/*.well', folder)).map((each) => path.join(folder, each)),
+  namesIn,
   readFile: (name) => readFile(name),
   readInput,
   asset: (name) => readFile(new URL(name, import.meta.url)),

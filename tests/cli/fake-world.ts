@@ -1,4 +1,5 @@
 import { Buffer } from 'node:buffer';
+import { posix, relative } from 'node:path';
 import type { Exit } from '../../server/cli/exit.ts';
 import { runProgram } from '../../server/cli/program.ts';
 import type { World } from '../../server/cli/world.ts';
@@ -33,6 +34,9 @@ const systemError = (code: string): Error => Object.assign(new Error(`${code}: a
 
 const pattern = (text: string): RegExp => new RegExp(`^${text.replaceAll('.', '\\.').replaceAll('*', '[^/]*')}$`);
 
+/** A path as the files here are called: those below the current folder without it. */
+const local = (path: string): string => (path.startsWith('/') ? relative('.', path) || '.' : path);
+
 /** Runs one command line over files that exist only here. A path that is the folder of a file is a folder. */
 export async function drillhand(
   args: readonly string[],
@@ -50,8 +54,10 @@ export async function drillhand(
     kindOf: async (path) => (files.has(path) ? 'file' : isFolder(path) ? 'folder' : 'missing'),
     matching: async (text) => names.filter((name) => pattern(text).test(name)),
     logsIn: async (folder) => names.filter((name) => name.startsWith(`${folder}/`) && name.endsWith('.well')),
+    namesIn: async (folder) =>
+      names.filter((name) => posix.dirname(name) === local(folder)).map((name) => posix.basename(name)),
     readFile: async (path) => {
-      const bytes = files.get(path);
+      const bytes = files.get(local(path));
       if (!bytes) throw systemError(isFolder(path) ? 'EISDIR' : 'ENOENT');
       return bytes;
     },

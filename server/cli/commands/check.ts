@@ -1,16 +1,21 @@
-import type { Severity } from '../../rules/rule.ts';
+import type { Snapshot } from '../../analysis/snapshot.ts';
+import { checkFolder } from '../../folder/check-folder.ts';
+import { folderWellOf } from '../../folder/folder-well.ts';
+import type { FolderWell } from '../../rules/folder/well.ts';
+import type { Finding, Severity } from '../../rules/rule.ts';
 import { type Arguments, type Command, choiceOption, valueOption } from '../command.ts';
-import { analyseText, type EngineSettings } from '../engine.ts';
+import { type Engine, engineFor } from '../engine.ts';
 import { type Exit, exit, graver } from '../exit.ts';
-import { findInputs, readLog, tolerating } from '../inputs.ts';
-import { packsFrom } from '../packs.ts';
+import { findInputs, type Input, readLog, tolerating } from '../inputs.ts';
 import { jsonReport } from '../reports/json.ts';
 import type { FileFindings } from '../reports/report.ts';
 import { sarifReport } from '../reports/sarif.ts';
 import { closingLine, textReport } from '../reports/text.ts';
 import { isAtLeast } from '../severity.ts';
-import { todayFrom, todayOption } from '../today.ts';
+import { todayOption } from '../today.ts';
 import type { World } from '../world.ts';
+
+const byPlace = (a: Finding, b: Finding): number => a.span.line - b.span.line || a.span.start - b.span.start;
 
 const levels = ['error', 'warning', 'never'] as const;
 
@@ -19,38 +24,66 @@ const levelOf = (given: Arguments): Severity | null => {
   return written === 'error' || written === 'warning' ? written : null;
 };
 
-const settingsOf = async (given: Arguments, world: World): Promise<EngineSettings> => ({
-  packs: await packsFrom(given.values('rules'), world),
-  today: todayFrom(given, world),
+interface Checked extends FileFindings {
+  readonly path: string | null;
+  readonly well: FolderWell;
+}
+
+const checkedOf = ({ name, path }: Input, snapshot: Snapshot): Checked => ({
+  file: name,
+  path,
+  lines: snapshot.lines,
+  findings: snapshot.findings,
+  well: folderWellOf(snapshot, name, name),
 });
 
-function printed(files: readonly FileFindings[], format: string, world: World): void {
+/** The logs that can be read; what is wrong with the others is told. */
+async function checkEach(inputs: readonly Input[], engine: Engine, world: World) {
+  const checked: Checked[] = [];
+  let outcome: Exit = exit.clean;
+  for (const input of inputs) {
+    const read = await tolerating(world, async () => {
+      checked.push(checkedOf(input, await engine.analyse(await readLog(input, world))));
+      return exit.clean;
+    });
+    outcome = graver(outcome, read);
+  }
+  return { checked, outcome };
+}
+
+/** The findings of each log with those of the folder that the logs make together. */
+async function findingsOf(checked: readonly Checked[], engine: Engine): Promise<readonly FileFindings[]> {
+  const said = new Map<string, Awaited<ReturnType<Engine['severitiesOf']>>>();
+  for (const { file, path } of checked) said.set(file, await engine.severitiesOf(path));
+  const ofFolder = checkFolder(
+    checked.map(({ well }) => well),
+    (file) => said.get(file) ?? {},
+  );
+  return checked.map(({ file, lines, findings }) => ({
+    file,
+    lines,
+    findings: [...findings, ...(ofFolder.get(file) ?? [])].sort(byPlace),
+  }));
+}
+
+function print(files: readonly FileFindings[], format: string, world: World): void {
   if (format === 'json') world.print(jsonReport(files));
   else if (format === 'sarif') world.print(sarifReport(files));
-  else if (files.length > 0) world.print(closingLine(files));
+  else {
+    for (const file of files) world.print(textReport(file, world.colour));
+    if (files.length > 0) world.print(closingLine(files));
+  }
 }
 
 async function run(given: Arguments, world: World): Promise<Exit> {
-  const settings = await settingsOf(given, world);
-  const format = given.value('format') ?? 'text';
-  const { inputs, outcome } = await findInputs(given.positionals, world);
-  const files: FileFindings[] = [];
-  let worst = outcome;
-  for (const input of inputs) {
-    const read = await tolerating(world, async () => {
-      const { name, text } = await readLog(input, world);
-      const { lines, findings } = analyseText(text, settings);
-      const found = { file: name, lines: format === 'text' ? [] : lines, findings };
-      files.push(found);
-      if (format === 'text') world.print(textReport({ ...found, lines }, world.colour));
-      return exit.clean;
-    });
-    worst = graver(worst, read);
-  }
-  printed(files, format, world);
+  const engine = await engineFor(given, world);
+  const { inputs, outcome: found } = await findInputs(given.positionals, world);
+  const { checked, outcome } = await checkEach(inputs, engine, world);
+  const files = await findingsOf(checked, engine);
+  print(files, given.value('format') ?? 'text', world);
   const level = levelOf(given);
   const reached = level !== null && files.some((file) => file.findings.some((each) => isAtLeast(each.severity, level)));
-  return graver(worst, reached ? exit.found : exit.clean);
+  return [found, outcome, engine.outcome(), reached ? exit.found : exit.clean].reduce(graver);
 }
 
 export const check: Command = {
@@ -68,6 +101,8 @@ export const check: Command = {
   notes: [
     'FILE is a file, a folder (its .well files), a pattern such as "logs/**/*.well", or "-" for standard input.',
     'Ends with 0 if clean, 1 for findings at or above --fail-on, 2 for input or arguments that cannot be used.',
+    'Several logs are also checked together: the same well id, tag or place twice.',
+    'A drillhand.json beside or above a log, and rule packs (*.wellrules.json) up to it, count for that log.',
     'JSON positions count from 0; the text and SARIF count from 1.',
     'A rule pack is a help for checking, not the law.',
   ],

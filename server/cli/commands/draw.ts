@@ -1,10 +1,10 @@
 import { defaultDrawOptions, drawingFile, drawWell } from '../../drawing/index.ts';
 import { type Arguments, type Command, valueOption } from '../command.ts';
-import { analyseText } from '../engine.ts';
-import { type Exit, exit } from '../exit.ts';
+import { engineFor } from '../engine.ts';
+import type { Exit } from '../exit.ts';
 import { readLog, singleInput } from '../inputs.ts';
 import { printOrWrite } from '../outputs.ts';
-import { todayFrom, todayOption } from '../today.ts';
+import { todayOption } from '../today.ts';
 import { Unusable } from '../unusable.ts';
 import type { World } from '../world.ts';
 
@@ -12,10 +12,10 @@ async function run(given: Arguments, world: World): Promise<Exit> {
   const output = given.value('output');
   if (output === null) throw new Unusable('say where the drawing goes: -o FILE.svg, or -o - for standard output');
   const input = await singleInput(given.positionals, world);
-  const { text } = await readLog(input, world);
-  const { record } = analyseText(text, { packs: [], today: todayFrom(given, world) });
+  const engine = await engineFor(given, world);
+  const { record } = await engine.analyse(await readLog(input, world));
   await printOrWrite(input, output, drawingFile(drawWell(record, defaultDrawOptions)), world);
-  return exit.clean;
+  return engine.outcome();
 }
 
 export const draw: Command = {

@@ -1,11 +1,11 @@
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import { recordHtml, recordJson, recordText } from '../../export/index.ts';
 import { type Arguments, type Command, choiceOption } from '../command.ts';
-import { analyseText } from '../engine.ts';
-import { type Exit, exit } from '../exit.ts';
+import { engineFor } from '../engine.ts';
+import type { Exit } from '../exit.ts';
 import { readLog, singleInput } from '../inputs.ts';
 import { printable } from '../printable.ts';
-import { todayFrom, todayOption } from '../today.ts';
+import { todayOption } from '../today.ts';
 import type { World } from '../world.ts';
 
 function written({ record, findings, lines }: Snapshot, format: string): string {
@@ -14,10 +14,10 @@ function written({ record, findings, lines }: Snapshot, format: string): string 
 }
 
 async function run(given: Arguments, world: World): Promise<Exit> {
-  const today = todayFrom(given, world);
-  const { text } = await readLog(await singleInput(given.positionals, world), world);
-  world.print(written(analyseText(text, { packs: [], today }), given.value('format') ?? 'text'));
-  return exit.clean;
+  const engine = await engineFor(given, world);
+  const snapshot = await engine.analyse(await readLog(await singleInput(given.positionals, world), world));
+  world.print(written(snapshot, given.value('format') ?? 'text'));
+  return engine.outcome();
 }
 
 export const record: Command = {

@@ -13,7 +13,11 @@ const findingJson = ({ rule, severity, message, span, related = [] }: Finding) =
   severity,
   message,
   range: rangeOf(span),
-  related: related.map((each) => ({ message: each.message, range: rangeOf(each.span) })),
+  related: related.map((each) => ({
+    message: each.message,
+    ...(each.file !== undefined && { file: each.file }),
+    range: rangeOf(each.span),
+  })),
 });
 
 /** The findings as a JSON list, one entry a file. */

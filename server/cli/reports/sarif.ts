@@ -1,10 +1,13 @@
 import { isAbsolute } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Span } from '../../../grammar/span.ts';
-import { rules } from '../../rules/index.generated.ts';
-import type { Finding, Rule, Severity } from '../../rules/rule.ts';
+import { folderRules } from '../../rules/folder/index.ts';
+import { rules as logRules } from '../../rules/index.generated.ts';
+import type { Finding, RuleWords, Severity } from '../../rules/rule.ts';
 import { version } from '../version.ts';
 import type { FileFindings } from './report.ts';
+
+const rules: readonly RuleWords[] = [...logRules, ...folderRules];
 
 const levels: Readonly<{ [severity in Severity]: 'error' | 'warning' | 'note' }> = {
   error: 'error',
@@ -25,7 +28,7 @@ const locationOf = (file: string, { line, start, end }: Span) => ({
   },
 });
 
-const ruleJson = ({ id, title, why, mend, severity, off }: Rule) => ({
+const ruleJson = ({ id, title, why, mend, severity, off }: RuleWords) => ({
   id,
   shortDescription: { text: title },
   fullDescription: { text: why },
@@ -47,7 +50,7 @@ const resultJson = (file: string, { rule, severity, message, span, related = [] 
         relatedLocations: related.map((each, index) => ({
           id: index,
           message: { text: each.message },
-          ...locationOf(file, each.span),
+          ...locationOf(each.file ?? file, each.span),
         })),
       }),
 });

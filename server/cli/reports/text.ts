@@ -32,8 +32,8 @@ function sourceLines(lines: readonly string[], span: Span): string[] {
 
 const placeText = (file: string, { line, start }: Span): string => `${printable(file)}:${line + 1}:${start + 1}`;
 
-const relatedLine = (file: string, { message, span }: Related): string =>
-  `      = ${placeText(file, span)}: ${printable(message)}`;
+const relatedLine = (file: string, { message, span, file: other }: Related): string =>
+  `      = ${placeText(other ?? file, span)}: ${printable(message)}`;
 
 function findingLines({ file, lines }: FileFindings, finding: Finding, colour: boolean): string[] {
   const severity = coloured(finding.severity, colours[finding.severity], colour);
