@@ -30,6 +30,7 @@ export const emptyRecord = (log: WellLog): WellRecord => ({
   centralizerGaps: [],
   topOfCasing: null,
   depth: null,
+  due: [],
 });
 
 /** The finding that stands for a fault in the program itself. */

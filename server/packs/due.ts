@@ -12,16 +12,3 @@ export const Due = z.strictObject({
   ...clause,
 });
 export type Due = z.infer<typeof Due>;
-
-const day = 86_400_000;
-
-const midnight = (date: string): number => Date.parse(`${date}T00:00:00Z`);
-
-/** The date `days` after `date`, both YYYY-MM-DD; null for a date that no calendar has. */
-export function dayAfter(date: string, days: number): string | null {
-  const at = midnight(date) + days * day;
-  return Number.isFinite(at) ? new Date(at).toISOString().slice(0, 10) : null;
-}
-
-/** Days from one date to another; negative where the second is earlier, not a number for a date that no calendar has. */
-export const daysBetween = (from: string, to: string): number => Math.round((midnight(to) - midnight(from)) / day);

@@ -3,6 +3,7 @@ import type { WellLog } from '../model/log.ts';
 import type { Limits } from '../packs/limits.ts';
 import { contextOf } from './context.ts';
 import { deepestOf } from './deepest.ts';
+import { dueDates } from './due.ts';
 import { families } from './figures/index.ts';
 import { fillRecordOf } from './fills/fill-record.ts';
 import type { Record } from './record.ts';
@@ -22,5 +23,6 @@ export function computeRecord(log: WellLog, limits: Limits): Record {
     }),
     topOfCasing: top === null ? null : 0 - top,
     depth: deepestOf(log),
+    due: dueDates(log, limits),
   };
 }

@@ -79,6 +79,30 @@ export const FillRecord = z.object({
 });
 export type FillRecord = z.infer<typeof FillRecord>;
 
+/** Something that a pack wants sent in. Dates are YYYY-MM-DD. How many days are left hangs on the day of reading. */
+export const DueDate = z.object({
+  what: z.enum(['record', 'copy for the owner', 'plugging report']),
+  /** Id of the pack, and where in it this stands, such as `montana-36-21/due/0`. */
+  pack: z.string(),
+  key: z.string(),
+  days: z.number(),
+  event: z.enum(['finished', 'abandoned']),
+  /** True where the text that was seen does not name the event that starts the clock. */
+  assumed: z.boolean(),
+  from: z.string(),
+  due: z.string(),
+  /** The day on which the record was sent in; null while it was not. */
+  sent: z.string().nullable(),
+  /** As the code words it, where it stands, and how far that is known. */
+  text: z.string(),
+  section: z.string().nullable(),
+  source: z.string(),
+  known: z.enum(['read', 'remembered', 'common practice']),
+  /** Where the event's date stands. */
+  span: Span,
+});
+export type DueDate = z.infer<typeof DueDate>;
+
 /** The computed record: the log, and every figure that can be had from it. */
 export const Record = z.object({
   log: WellLog,
@@ -92,5 +116,7 @@ export const Record = z.object({
   topOfCasing: z.number().nullable(),
   /** Deepest depth that anything in the log speaks of, in metres. */
   depth: z.number().nullable(),
+  /** What must be sent in, in the order of the packs. */
+  due: z.array(DueDate),
 });
 export type Record = z.infer<typeof Record>;

@@ -121,7 +121,7 @@ describe('the schema', () => {
   test('is a JSON Schema of draft 2020-12 that names the parts of a record', () => {
     const schema = recordSchema() as { $schema: string; required: string[]; properties: object };
     expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema.required).toEqual(['log', 'figures', 'fills', 'centralizerGaps', 'topOfCasing', 'depth', 'source']);
+    expect(schema.required).toEqual(['log', 'figures', 'fills', 'centralizerGaps', 'topOfCasing', 'depth', 'due', 'source']);
     expect(Object.keys(schema.properties)).toEqual(schema.required);
   });
 });

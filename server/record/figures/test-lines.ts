@@ -1,11 +1,17 @@
 import { type Formula, known, type Outcome, refused } from '../../calculations/formula.ts';
-import { type CooperJacob, cooperJacob, about as ofCooperJacob } from '../../calculations/pumping/cooper-jacob.ts';
+import {
+  type CooperJacob,
+  cooperJacob,
+  about as ofCooperJacob,
+  STRICT_U,
+} from '../../calculations/pumping/cooper-jacob.ts';
 import type { Reading } from '../../calculations/pumping/readings.ts';
 import { about as ofRecovery, recovery } from '../../calculations/pumping/recovery.ts';
 import { about as ofTheis, theisFit } from '../../calculations/pumping/theis-fit.ts';
 import type { FileUnits, Measure } from '../../model/log.ts';
 import type { Shown } from '../display.ts';
 import { type At, figureOf } from '../figure.ts';
+import { formatNumber, significant } from '../format-number.ts';
 import { type Ingredient, measured, worked } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
 import type { Series } from '../tests/drawdowns.ts';
@@ -73,6 +79,7 @@ function resultFigure(
   used: readonly Reading[],
   formula: Formula,
   value: Outcome,
+  warning: string | null = null,
 ): Figure {
   const window = used.length > 0 ? `, ${windowText(used[0]?.time ?? 0, used.at(-1)?.time ?? 0)}` : '';
   return figureOf(
@@ -84,17 +91,32 @@ function resultFigure(
       ingredients: [rateOf(analysed), readingsIngredient(analysed, used), ...distanceOf(analysed)],
       compute: () => value,
       at: analysed.at,
-      caution: cautionOf(analysed, used, formula),
+      caution: cautionOf(analysed, used, formula, warning),
     },
     analysed.units,
   );
 }
 
 /** Readings from before casing storage ends are used only where there are no others; then the figure says so. */
-function cautionOf({ from }: Analysed, used: readonly Reading[], { caution }: Formula): string | null {
-  if ((used[0]?.time ?? from) >= from) return caution;
-  const early = `Readings before ${timeText(from)} are in it, while the casing's own water still ruled the drawdown.`;
-  return [early, caution].filter(Boolean).join(' ');
+function cautionOf(
+  { from }: Analysed,
+  used: readonly Reading[],
+  { caution }: Formula,
+  warning: string | null,
+): string | null {
+  const early =
+    (used[0]?.time ?? from) < from
+      ? `Readings before ${timeText(from)} are in it, while the casing's own water still ruled the drawdown.`
+      : null;
+  return [early, warning, caution].filter(Boolean).join(' ') || null;
+}
+
+/** Where u is not small the readings lie beside the straight line: told, not refused. */
+function warningOf(fit: Outcome<CooperJacob>): string | null {
+  if (!fit.ok || fit.value.largestU === null || fit.value.largestU <= STRICT_U) return null;
+  const { largestU, from, to } = fit.value;
+  const [most, least] = [largestU, (largestU * from) / to].map((u) => formatNumber(u, significant(2)));
+  return `u runs from ${most} down to ${least} in this window; strictly the line holds below ${STRICT_U}, so that a later window may be better.`;
 }
 
 const inWindow = (readings: readonly Reading[], from: number, to: number): Reading[] =>
@@ -123,7 +145,15 @@ export function cooperJacobFigures(analysed: Analysed): Figure[] {
     analysed.distance === null ? [transmissivity, slope, misfit] : [transmissivity, storativity, slope, misfit];
   return [
     ...results.map((result) =>
-      resultFigure(analysed, 'cooper-jacob', result, used, ofCooperJacob, pick(fit, valueFor[result.name] ?? none)),
+      resultFigure(
+        analysed,
+        'cooper-jacob',
+        result,
+        used,
+        ofCooperJacob,
+        pick(fit, valueFor[result.name] ?? none),
+        warningOf(fit),
+      ),
     ),
     ...decadeFigures(analysed),
   ];
@@ -167,6 +197,7 @@ function decadeFigures(analysed: Analysed): Figure[] {
         used,
         ofCooperJacob,
         pick(fit, valueFor[result.name] ?? none),
+        warningOf(fit),
       ),
     );
   });

@@ -39,7 +39,8 @@ function figuresOf(test: Test, log: WellLog, curves: boolean): Figure[] {
   const own = pumpedAnalysis(test, well, log);
   const observed = test.observed.map((each, index) => {
     const analysed = observedAnalysis(test, each, index, log);
-    return { usable: usable(analysed), prefix: analysed.id, figures: linesOf(analysed, nominalRadius, curves) };
+    const figures = onlyRecovered(each) ? [] : linesOf(analysed, nominalRadius, curves);
+    return { usable: usable(analysed), prefix: analysed.id, figures };
   });
   const other = usable(own.analysed) ? undefined : observed.find((each) => each.usable);
   return [
@@ -51,6 +52,11 @@ function figuresOf(test: Test, log: WellLog, curves: boolean): Figure[] {
     ...observedRecoveries(test, log),
   ];
 }
+
+/** True where a well was read after the pump stopped and not before. */
+const onlyRecovered = ({ phases }: ObservedWell): boolean =>
+  phases.some(({ kind }) => kind === 'recovery') &&
+  !phases.some(({ readings, kind }) => kind === 'pumping' && readings.length > 0);
 
 const ownLines = ({ analysed, storage, radius }: Own, curves: boolean): Figure[] =>
   analysed.series.readings.length > 1 ? [...storage, ...linesOf(analysed, radius, curves)] : [];
@@ -162,7 +168,7 @@ function observedAnalysis(test: Test, observed: ObservedWell, index: number, log
 /** Time pumped at the last rate that takes the volume of all rates, s: the usual stand-in for a pump that ran at several. */
 function timePumped(phases: readonly Phase[], stop: number | null, test: Test): number | null {
   const last = phases.at(-1)?.rate?.value ?? test.rate?.value ?? null;
-  if (stop === null || last === null || !(last > 0)) return stop;
+  if (phases.length === 0 || stop === null || last === null || !(last > 0)) return stop;
   const starts = startsOf(phases);
   let volume = 0;
   for (const [index, phase] of phases.entries()) {
@@ -187,8 +193,11 @@ function recoveryFigures(test: Test, well: ReadWell, log: WellLog): Figure[] {
     from: 0,
     units: log.units,
   };
-  return [recoveryFigure(analysed, timePumped(pumping, phase.stop, test))];
+  return [recoveryFigure(analysed, timePumped(pumping, stopOf(phase, test), test))];
 }
+
+/** When the pump stopped, s on the pumping clock: as written, else after the duration in the head of the test. */
+const stopOf = (phase: Phase, test: Test): number | null => phase.stop ?? test.duration?.value ?? null;
 
 const observedRecoveries = (test: Test, log: WellLog): Figure[] =>
   test.observed.flatMap((observed, index) => {
@@ -198,5 +207,5 @@ const observedRecoveries = (test: Test, log: WellLog): Figure[] =>
     const pumping = pumpingPhases(pumpedWell(test, log));
     const base = observedAnalysis(test, observed, index, log);
     const analysed = { ...base, rate: pumping.at(-1)?.rate ?? test.rate, series: seriesOf(phase, well.rest) };
-    return [recoveryFigure(analysed, timePumped(pumping, phase.stop, test))];
+    return [recoveryFigure(analysed, timePumped(pumping, stopOf(phase, test), test))];
   });
