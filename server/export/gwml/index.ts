@@ -42,8 +42,8 @@ function placeLeft(record: WellRecord): string[] {
     : [];
 }
 
-const makeGwml = async (record: WellRecord, context: ExportContext): Promise<Exported> => ({
-  files: [{ name: `${context.name}.xml`, content: await xmlText(wellNode(record, context)) }],
+const makeGwml = (record: WellRecord, context: ExportContext): Exported => ({
+  files: [{ name: `${context.name}.xml`, content: xmlText(wellNode(record, context)) }],
   left: [...placeLeft(record), ...leftOut(record)],
 });
 
