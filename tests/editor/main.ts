@@ -5,6 +5,7 @@ import { type Editor, ensureEditor, installExtension } from './editor.ts';
 import type { Tests } from './suite/harness.ts';
 import { runSuiteInHost, type Totals } from './suite-in-host.ts';
 import { takeScreenshot } from './window/driver.ts';
+import { flow } from './window/flow.ts';
 import { previewing } from './window/previewing.ts';
 import { followingThemes } from './window/themes.ts';
 import { typing } from './window/typing.ts';
@@ -61,7 +62,7 @@ async function inWindow(
 
 async function developedExtension(editor: Editor): Promise<Totals[]> {
   const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null });
-  const tests = { ...typing(workbench), ...previewing(workbench), ...followingThemes(workbench) };
+  const tests = { ...typing(workbench), ...flow(workbench), ...previewing(workbench), ...followingThemes(workbench) };
   return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(process.cwd())]], tests);
 }
 
