@@ -1,4 +1,5 @@
 import type { Figure, FigureInput } from '../record/record.ts';
+import { faultedLines, type Noticed } from './findings-html.ts';
 import { element, fromLine, lineName, textElement } from './html.ts';
 import { capital } from './words.ts';
 
@@ -9,18 +10,21 @@ const inputText = (input: FigureInput): string => `${input.name} = ${input.text}
 /** How far a figure can be relied on, with what is said of it. */
 export type FigureCheck = 'agrees' | 'finding' | 'doubtful' | 'waits';
 
-/** The lines that the checks found something wrong or doubtful on. */
-export type Faulted = ReadonlySet<number>;
-
 /** The mark of a figure; the first that holds: it waits for a fact, a check spoke of its lines, it rests on a doubtful value. */
-export function checkOf(figure: Figure, faulted: Faulted): FigureCheck {
+function checkOf(figure: Figure, faulted: ReadonlySet<number>): FigureCheck {
   if (figure.waitsFor.length > 0) return 'waits';
   if (figure.lines.some((line) => faulted.has(line))) return 'finding';
   return figure.doubtful ? 'doubtful' : 'agrees';
 }
 
+/** A figure with its mark. */
+export interface CheckedFigure {
+  readonly figure: Figure;
+  readonly check: FigureCheck;
+}
+
 /** What the marks look like, and what each means. */
-export const checkWords: Readonly<{ [C in FigureCheck]: { readonly mark: string; readonly meaning: string } }> = {
+const checkWords: Readonly<{ [C in FigureCheck]: { readonly mark: string; readonly meaning: string } }> = {
   agrees: { mark: '✓ sound', meaning: 'complete, and no rule objects to a line that it rests on' },
   finding: { mark: '! finding', meaning: 'a rule objects to a line that it rests on: see the findings' },
   doubtful: { mark: '? doubtful', meaning: 'rests on a value that the notes give as approximate or doubtful' },
@@ -38,8 +42,10 @@ const inputsHtml = (figure: Figure): string =>
 const cautionHtml = ({ caution }: Figure): string =>
   caution === null ? '' : textElement('p', { class: 'caution' }, `Caution: ${caution}`);
 
-function figureHtml(figure: Figure, faulted: Faulted, reachable: boolean): string {
-  const check = checkOf(figure, faulted);
+export const checkMarkHtml = (check: FigureCheck): string =>
+  textElement('span', { class: 'check' }, checkWords[check].mark);
+
+function figureHtml({ figure, check }: CheckedFigure): string {
   const cell = (label: number, inner: string, more = {}) =>
     element('td', { 'data-label': columns[label] ?? null, ...more }, inner);
   const line = figure.lines[0] ?? null;
@@ -47,17 +53,18 @@ function figureHtml(figure: Figure, faulted: Faulted, reachable: boolean): strin
     'tr',
     { ...fromLine(line), 'data-figure': figure.id, 'data-check': check },
     [
-      element('th', { scope: 'row' }, lineName(line, capital(figure.title), reachable)),
+      element('th', { scope: 'row' }, lineName(line, capital(figure.title), true)),
       cell(1, textElement('span', {}, figure.text || '?'), { class: 'number' }),
       cell(2, textElement('span', {}, figure.otherText), { class: 'number' }),
-      cell(3, textElement('span', { class: 'check' }, checkWords[check].mark)),
+      cell(3, checkMarkHtml(check)),
       cell(4, textElement('p', {}, figure.formula) + inputsHtml(figure) + waitsHtml(figure) + cautionHtml(figure)),
       cell(5, textElement('span', {}, figure.source)),
     ].join(''),
   );
 }
 
-const legendHtml = (): string =>
+/** What the marks mean. */
+export const checkLegendHtml = (): string =>
   element(
     'ul',
     { class: 'checks' },
@@ -72,17 +79,23 @@ const legendHtml = (): string =>
       .join(''),
   );
 
+/** Each figure with its mark, the findings being what they are. */
+export const checkedFigures = (figures: readonly Figure[], findings: readonly Noticed[]): CheckedFigure[] => {
+  const faulted = faultedLines(findings);
+  return figures.map((figure) => ({ figure, check: checkOf(figure, faulted) }));
+};
+
 /**
  * The computed figures, each with its check mark, its formula, the numbers put in, its source, what it waits for, and the
  * caution that goes with it.
  */
-export function figuresHtml(figures: readonly Figure[], faulted: Faulted, reachable: boolean): string {
+export function figuresHtml(figures: readonly CheckedFigure[]): string {
   const heads = columns.map((title) => textElement('th', { scope: 'col' }, title)).join('');
-  const rows = figures.map((figure) => figureHtml(figure, faulted, reachable)).join('\n');
+  const rows = figures.map(figureHtml).join('\n');
   const table = element(
     'table',
     { class: 'figures' },
     `\n<caption>Figures computed from the log</caption>\n<thead><tr>${heads}</tr></thead>\n<tbody>\n${rows}\n</tbody>\n`,
   );
-  return `${legendHtml()}\n${table}`;
+  return `${checkLegendHtml()}\n${table}`;
 }

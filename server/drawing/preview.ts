@@ -1,7 +1,7 @@
 import type { Record as WellRecord } from '../record/record.ts';
 import { cautionsHtml } from './cautions-html.ts';
-import { figuresHtml } from './figures-html.ts';
-import { faultedLines, findingsHtml, type Noticed, summaryText } from './findings-html.ts';
+import { checkedFigures, figuresHtml } from './figures-html.ts';
+import { findingsHtml, type Noticed, summaryText } from './findings-html.ts';
 import { element, type PageSection, section, textElement } from './html.ts';
 import { drawWell } from './scene.ts';
 import { type SheetWishes, sheetsFor } from './sheets.ts';
@@ -34,9 +34,7 @@ const tableSections = ({ log }: WellRecord): PageSection[] =>
   recordTables(log).map(({ id, title, tables }) => section(id, title, tables.map(tableHtml).join('\n')));
 
 const figureSection = ({ figures }: WellRecord, findings: readonly Noticed[]): PageSection[] =>
-  figures.length === 0
-    ? []
-    : [section('figures', 'Computed figures', figuresHtml(figures, faultedLines(findings), true))];
+  figures.length === 0 ? [] : [section('figures', 'Computed figures', figuresHtml(checkedFigures(figures, findings)))];
 
 /**
  * What the preview beside the text shows: summary, drawing, tables in the order of a well record, figures, findings,
@@ -52,5 +50,5 @@ export const previewSections = (
   ...tableSections(record),
   ...figureSection(record, findings),
   section('findings', 'Findings', findingsHtml(findings, true)),
-  section('cautions', 'Cautions', cautionsHtml(record.figures, true)),
+  section('cautions', 'Cautions', cautionsHtml(record.figures)),
 ];

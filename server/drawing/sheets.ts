@@ -21,6 +21,8 @@ export const columnTitle = (id: ColumnId): string => titles[id] ?? capital(id);
 
 /* Below this the words beside the ground and those beside the well have no room next to each other, in mm. */
 const leastForAll = 150;
+/* Below this a second axis would leave the words too little. */
+const leastForElevation = 100;
 const narrowest = 60;
 
 /* What stands on the second sheet where there is no room for all: the well, its words, and the depths to read it by. */
@@ -31,7 +33,7 @@ const onSecondAlone: ReadonlySet<ColumnId> = new Set(['well', 'notes']);
 export function sheetsFor({ hidden, widthMm }: SheetWishes): Partial<DrawOptions>[] {
   const columns = columnIds.filter((id) => !hidden.includes(id));
   const width = Math.min(Math.max(widthMm ?? defaultDrawOptions.widthMm, narrowest), defaultDrawOptions.widthMm);
-  const ground = columns.filter((id) => !onSecondAlone.has(id));
+  const ground = columns.filter((id) => !onSecondAlone.has(id) && (id !== 'elevation' || width >= leastForElevation));
   const well = columns.filter((id) => onSecond.has(id));
   const isOne =
     width >= leastForAll || !well.some((id) => onSecondAlone.has(id)) || ground.every((id) => id === 'depth');

@@ -1,12 +1,15 @@
-import { cautionsHtml } from '../drawing/cautions-html.ts';
+import { helpNotLaw } from '../drawing/cautions.ts';
 import { escapeText } from '../drawing/escape.ts';
-import { figuresHtml } from '../drawing/figures-html.ts';
-import { faultedLines, findingsHtml, type Noticed, summaryText } from '../drawing/findings-html.ts';
+import { checkedFigures } from '../drawing/figures-html.ts';
+import { findingsHtml, type Noticed, summaryText } from '../drawing/findings-html.ts';
 import { element, section, textElement } from '../drawing/html.ts';
 import { drawingSvg, drawWell } from '../drawing/index.ts';
 import { wellName } from '../drawing/title.ts';
+import { capital } from '../drawing/words.ts';
+import { dueText } from '../record/due.ts';
 import type { Record as WellRecord } from '../record/record.ts';
 import { tablesInBothUnits } from './record-page/both-units.ts';
+import { figuresWithCautions, reckoning } from './record-page/figures.ts';
 import { questionsHtml } from './record-page/questions.ts';
 import { signatureSection } from './record-page/signatures.ts';
 import { pageStyle } from './record-page/style.ts';
@@ -19,6 +22,7 @@ function headSection({ log }: WellRecord, findings: readonly Noticed[], today: s
     ...(today === null ? [] : [`Drawn up ${today}.`]),
     `Checks: ${summaryText(findings).toLowerCase()}.`,
     'Values are as they were logged; those in brackets are the same in the other system of units.',
+    helpNotLaw,
   ];
   const inner = [
     textElement('h1', {}, `Record of ${wellName(log.header)}`),
@@ -34,7 +38,17 @@ function drawingSection(record: WellRecord): string {
 
 function figureSection({ figures }: WellRecord, findings: readonly Noticed[]): string[] {
   if (figures.length === 0) return [];
-  return [section('figures', 'Computed figures', figuresHtml(figures, faultedLines(findings), false)).html];
+  return [section('figures', 'Figures and cautions', figuresWithCautions(checkedFigures(figures, findings))).html];
+}
+
+const reckoningSection = ({ figures }: WellRecord): string[] =>
+  figures.length === 0 ? [] : [section('reckoning', 'How the figures were reckoned', reckoning(figures)).html];
+
+function dueSection({ due }: WellRecord, today: string | null): string[] {
+  const items = due.map((each) => textElement('li', {}, `${capital(dueText(each, today))}.`));
+  return items.length === 0
+    ? []
+    : [section('due', 'When it is due', element('ul', { class: 'due' }, items.join(''))).html];
 }
 
 function questionSection({ log }: WellRecord): string[] {
@@ -42,27 +56,22 @@ function questionSection({ log }: WellRecord): string[] {
   return html === null ? [] : [section('questions', 'Questions for the crew', html).html];
 }
 
-/** The first group is who, where and when; the drawing follows it, then the others. */
-function tableSections({ log }: WellRecord): { first: string[]; rest: string[] } {
-  const groups = tablesInBothUnits(log).filter(({ id }) => id !== 'questions');
-  const html = (some: typeof groups) => some.map(({ id, title, html: inner }) => section(id, title, inner).html);
-  return { first: html(groups.slice(0, 1)), rest: html(groups.slice(1)) };
-}
+const tableSections = ({ log }: WellRecord): string[] =>
+  tablesInBothUnits(log)
+    .filter(({ id }) => id !== 'questions')
+    .map(({ id, title, html }) => section(id, title, html).html);
 
-function sections(record: WellRecord, findings: readonly Noticed[], today: string | null): string[] {
-  const tables = tableSections(record);
-  return [
-    headSection(record, findings, today),
-    ...tables.first,
-    drawingSection(record),
-    ...tables.rest,
-    ...figureSection(record, findings),
-    section('findings', 'Findings', findingsHtml(findings, false)).html,
-    section('cautions', 'Cautions', cautionsHtml(record.figures, false)).html,
-    ...questionSection(record),
-    signatureSection(record.log),
-  ];
-}
+const sections = (record: WellRecord, findings: readonly Noticed[], today: string | null): string[] => [
+  headSection(record, findings, today),
+  ...tableSections(record),
+  drawingSection(record),
+  ...figureSection(record, findings),
+  section('findings', 'Findings', findingsHtml(findings, false)).html,
+  ...dueSection(record, today),
+  ...questionSection(record),
+  signatureSection(record.log),
+  ...reckoningSection(record),
+];
 
 /**
  * The record as one HTML file in the usual order of a well record, in both systems of units, with drawing, figures and

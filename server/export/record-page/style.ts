@@ -4,6 +4,7 @@ export const pageStyle = `
 body { max-width: 190mm; margin: 0 auto; padding: 6mm; }
 h1 { margin: 0; font-size: 20pt; line-height: 1.2; overflow-wrap: anywhere; }
 h2 { margin: 7mm 0 2mm; font-size: 12pt; border-bottom: 0.4mm solid #1a1a1a; break-after: avoid; }
+h3 { margin: 4mm 0 1mm; font-size: 10pt; break-after: avoid; }
 p { margin: 0.5mm 0; }
 figure { margin: 0; }
 svg { display: block; max-width: 100%; height: auto; }
@@ -36,13 +37,18 @@ td .caution { padding-left: 2mm; border-left: 0.6mm solid #a3271b; }
 .signature .line:last-child { flex: 1 1 25mm; }
 .line b { display: block; min-height: 1.4em; font-weight: normal; border-bottom: 0.25mm solid #1a1a1a; }
 .line small { color: #55595d; }
+.reckoning { font-size: 7.5pt; line-height: 1.3; }
+.reckoning th:nth-child(1) { width: 20%; }
+.reckoning th:nth-child(2) { width: 32%; }
+.reckoning th:nth-child(3) { width: 24%; }
 .answer { display: block; min-width: 30mm; height: 1.4em; }
 @page { size: A4; margin: 14mm 12mm 16mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt Arimo, Arial, sans-serif; color: #55595d; } }
 @media print {
   body { max-width: none; padding: 0; }
-  tr, li, figure { break-inside: avoid; }
+  tr, li, figure, table:not(:has(tbody tr:nth-child(15))) { break-inside: avoid; }
   thead { display: table-header-group; }
   [data-section="drawing"] { break-before: page; break-after: page; }
+  [data-section="reckoning"] { break-before: page; }
   [data-section="drawing"] figure + figure { break-before: page; }
   [data-section="signatures"] { break-inside: avoid; }
 }
