@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { registerFurniture } from './furniture/furniture.ts';
 import { registerPreviews } from './preview/previews.ts';
 import { CheckerServer } from './server.ts';
 import { registerTyping } from './typing/typing.ts';
@@ -14,6 +15,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     vscode.commands.registerCommand('drillhand.showLog', () => log.show()),
     ...registerPreviews(context, server),
     ...registerTyping(server),
+    ...registerFurniture(server),
   );
   await server.start();
 }

@@ -121,3 +121,33 @@ export interface PastedRows {
   readonly replaceBefore: number;
   readonly lines: number;
 }
+
+/** Request, editor → server: what is shown of a whole log at a glance. Answered with `LogStatus`, or null. */
+export const logStatusRequest = 'drillhand/logStatus';
+
+export interface LogStatus {
+  readonly packs: readonly string[];
+  /** What is to be sent in next; `days` is negative where the day has passed, null where nobody knows which day it is. */
+  readonly due: { readonly what: string; readonly date: string; readonly days: number | null } | null;
+}
+
+/** Request, editor → server: what has to be chosen for a new log. */
+export const newLogChoicesRequest = 'drillhand/newLogChoices';
+
+export interface Choice {
+  readonly id: string;
+  readonly title: string;
+}
+
+export interface NewLogChoices {
+  readonly units: readonly Choice[];
+  readonly packs: readonly Choice[];
+}
+
+/** Request, editor → server: the head of a new log, as a snippet. */
+export const newLogRequest = 'drillhand/newLog';
+
+export interface NewLogParams {
+  readonly units: string;
+  readonly packs: readonly string[];
+}

@@ -41,6 +41,7 @@ import {
   tokenNumbersOf,
 } from './convert.ts';
 import { exportRequests } from './export-requests.ts';
+import { furnitureRequests } from './furniture-requests.ts';
 import { previewRequests } from './preview-requests.ts';
 import { onDocument, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
@@ -123,4 +124,5 @@ export const requests: readonly Registration[] = [
   ...previewRequests,
   ...exportRequests,
   ...typingRequests,
+  ...furnitureRequests,
 ];
