@@ -50,7 +50,8 @@ function piece(entry: Entry, part: Part, home: Part): string[] {
   return [...entry.source.flatMap(commentsOf), ...(isFirst ? whyComments(entry) : []), ...lines.map(indented)];
 }
 
-const hasString = (entry: Entry): boolean => entry.lines.some((line) => line.part === 'casing' && opens.casing?.test(line.text));
+const hasString = (entry: Entry): boolean =>
+  entry.lines.some((line) => line.part === 'casing' && opens.casing?.test(line.text));
 
 /** What hangs on a string must stand below one: entries before the first string go behind it. */
 function stringsFirst(entries: readonly (readonly [Entry, Part])[]): readonly (readonly [Entry, Part])[] {
@@ -64,7 +65,8 @@ function stringsFirst(entries: readonly (readonly [Entry, Part])[]): readonly (r
 }
 
 function blockOf(part: Part, entries: readonly (readonly [Entry, Part])[], bottomUp: boolean): string[] {
-  const ordered = part === 'strata' && bottomUp ? [...entries].reverse() : part === 'casing' ? stringsFirst(entries) : entries;
+  const ordered =
+    part === 'strata' && bottomUp ? [...entries].reverse() : part === 'casing' ? stringsFirst(entries) : entries;
   const lines = ordered.flatMap(([entry, home]) => piece(entry, part, home));
   if (lines.length === 0) return [];
   const isComment = (text: string) => text.startsWith('#');
@@ -81,22 +83,25 @@ const unitsLine = (units: DepthUnit | null, gallon: 'us' | 'imp' | null): string
 export interface Frame {
   readonly units: DepthUnit | null;
   readonly gallon: 'us' | 'imp' | null;
+  readonly pack: string | null;
   /** True where the ground is listed from the bottom up. */
   readonly bottomUp: boolean;
 }
 
 /** The notation text: every entry's original as a comment above what was made of it, by section. */
-export function assemble(entries: readonly Entry[], { units, gallon, bottomUp }: Frame): string {
+export function assemble(entries: readonly Entry[], { units, gallon, pack, bottomUp }: Frame): string {
   const home = homes(entries);
   const placed = entries.map((entry, at) => [entry, home[at] ?? 'head'] as const);
   const blocks = parts.map((part) =>
     blockOf(
       part,
-      placed.filter(([entry, its]) => (entry.lines.length === 0 ? its === part : entry.lines.some((line) => line.part === part))),
+      placed.filter(([entry, its]) =>
+        entry.lines.length === 0 ? its === part : entry.lines.some((line) => line.part === part),
+      ),
       bottomUp,
     ),
   );
-  const head = [...unitsLine(units, gallon), ...(blocks[0] ?? [])];
+  const head = [...unitsLine(units, gallon), ...(pack === null ? [] : [`rules ${pack}`]), ...(blocks[0] ?? [])];
   const text = [head, ...blocks.slice(1)].filter((block) => block.length > 0).map((block) => block.join('\n'));
   return text.length === 0 ? '' : `${text.join('\n\n')}\n`;
 }

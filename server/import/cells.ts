@@ -16,7 +16,11 @@ export interface Cells {
 }
 
 /** A quotation mark alone in its cell is a ditto mark, and no cell that goes on over the next lines. */
-const loneQuote = (delimiter: string): RegExp => new RegExp(`(^|[${delimiter === '\t' ? '\\t' : delimiter}])[ ]*"[ ]*(?=$|[${delimiter === '\t' ? '\\t' : delimiter}])`, 'gm');
+const loneQuote = (delimiter: string): RegExp =>
+  new RegExp(
+    `(^|[${delimiter === '\t' ? '\\t' : delimiter}])[ ]*"[ ]*(?=$|[${delimiter === '\t' ? '\\t' : delimiter}])`,
+    'gm',
+  );
 
 const withDittos = (text: string, delimiter: string): string =>
   text.includes('"') ? text.replace(loneQuote(delimiter), '$1""""') : text;
@@ -60,7 +64,8 @@ function quoted(text: string, delimiter: string, lines: readonly string[]): Cell
     return { rows: rowsOf(parsed(whole, delimiter, '"'), lines), troubles: [] };
   } catch (error) {
     const line = lineIn(error);
-    const says = 'a quotation mark here opens or closes no cell; the whole table is read with quotation marks as plain characters';
+    const says =
+      'a quotation mark here opens or closes no cell; the whole table is read with quotation marks as plain characters';
     return { rows: rowsOf(parsed(text, delimiter, null), lines), troubles: [{ line, says }] };
   }
 }
@@ -72,7 +77,9 @@ const splitters: Readonly<Record<'|' | 'blanks', (line: string) => string[]>> = 
 
 function split(lines: readonly string[], delimiter: '|' | 'blanks'): TableRow[] {
   return lines.flatMap((line, at) =>
-    isBlank(line) ? [] : [{ first: at + 1, last: at + 1, cells: splitters[delimiter](line).map((cell) => cell.trim()) }],
+    isBlank(line)
+      ? []
+      : [{ first: at + 1, last: at + 1, cells: splitters[delimiter](line).map((cell) => cell.trim()) }],
   );
 }
 

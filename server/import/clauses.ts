@@ -25,7 +25,8 @@ export interface Clause {
 }
 
 /** Commas that part nothing: in a date, and between figures. */
-const keptCommas = /(\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]{0,6}\.? \d{1,2}(?:st|nd|rd|th)?),(?= ?'?\d{2})|(\d),(?=\d)/gi;
+const keptCommas =
+  /(\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]{0,6}\.? \d{1,2}(?:st|nd|rd|th)?),(?= ?'?\d{2})|(\d),(?=\d)/gi;
 const keptComma = '\u0002';
 
 /** Words that belong to the water behind them. */
@@ -49,9 +50,17 @@ const joints = new RegExp(
 
 const pieces = (text: string): string[] =>
   text
-    .replace(keptCommas, (_, date: string | undefined, digit: string | undefined) => `${date ?? digit ?? ''}${keptComma}`)
+    .replace(
+      keptCommas,
+      (_, date: string | undefined, digit: string | undefined) => `${date ?? digit ?? ''}${keptComma}`,
+    )
     .split(joints)
-    .map((piece) => piece.replaceAll(keptComma, ',').trim().replace(/(?<=[a-z)\d])\.$/i, ''))
+    .map((piece) =>
+      piece
+        .replaceAll(keptComma, ',')
+        .trim()
+        .replace(/(?<=[a-z)\d])\.$/i, ''),
+    )
     .filter((piece) => piece !== '');
 
 interface Sign {
@@ -63,30 +72,55 @@ const waterWord = String.raw`(?:wtr|water|h2o|w\.b\.)`;
 
 /** What the words of a clause make it, the first that fits. */
 const signs: readonly Sign[] = [
-  { kind: 'total-depth', form: /^(?:t\.?d\.?\b|total depth|(?:well|finished|final|hole) depth|depth of (?:well|hole)|bottom of (?:the )?hole|eoh\b|boh\b)/i },
-  { kind: 'level', form: /\b(?:swl|s\.w\.l\.?|static)\b|\b(?:water|wtr) (?:level|lvl|stands|stood|rests|rose)\b|^(?:wl|w\.l\.|dtw)\b|\bstanding water\b/i },
-  { kind: 'drawdown', form: /\b(?:drawdown|drew down|drawn down|draw down|pumping level|pumped down to|drew to)\b|^dd\b/i },
-  { kind: 'lost', form: /\blost (?:circ|circulation|returns?|water|fluid|mud)\b|\b(?:loss of|no) (?:circ|circulation|returns?)\b/i },
+  {
+    kind: 'total-depth',
+    form: /^(?:t\.?d\.?\b|total depth|(?:well|finished|final|hole) depth|depth of (?:well|hole)|bottom of (?:the )?hole|eoh\b|boh\b)/i,
+  },
+  {
+    kind: 'level',
+    form: /\b(?:swl|s\.w\.l\.?|static)\b|\b(?:water|wtr) (?:level|lvl|stands|stood|rests|rose)\b|^(?:wl|w\.l\.|dtw)\b|\bstanding water\b/i,
+  },
+  {
+    kind: 'drawdown',
+    form: /\b(?:drawdown|drew down|drawn down|draw down|pumping level|pumped down to|drew to)\b|^dd\b/i,
+  },
+  {
+    kind: 'lost',
+    form: /\blost (?:circ|circulation|returns?|water|fluid|mud)\b|\b(?:loss of|no) (?:circ|circulation|returns?)\b/i,
+  },
   { kind: 'disinfection', form: /\b(?:chlorinat\w+|disinfect\w+|shock ?chlor\w*)\b/i },
   { kind: 'development', form: /\bdevelop(?:ed|ment|ing)?\b/i },
-  { kind: 'pump', form: /^(?:submersible |jet |hand )?pump (?:set|installed|at|hung|depth)\b|^(?:submersible|jet pump|hand pump)\b|^set pump\b|^installed .*\bpump\b/i },
+  {
+    kind: 'pump',
+    form: /^(?:submersible |jet |hand )?pump (?:set|installed|at|hung|depth)\b|^(?:submersible|jet pump|hand pump)\b|^set pump\b|^installed .*\bpump\b/i,
+  },
   { kind: 'screen', form: /\bscreen(?:ed)?\b/i },
-  { kind: 'fill', form: /\b(?:grout(?:ed|ing)?|(?:gravel|filter|sand|gvl|silica) ?-?pack(?:ed)?|bent(?:onite)? (?:chips?|pellets?|seal|slurry|plug)|hole ?plug|annul(?:us|ar) (?:seal|fill\w*)|backfill(?:ed)?|neat cement|sealed)\b|^(?:cemented\b|cement\b|cmt\b|pack(?:ed)? |seal\b|benton?ite\b)/i },
+  {
+    kind: 'fill',
+    form: /\b(?:grout(?:ed|ing)?|(?:gravel|filter|sand|gvl|silica) ?-?pack(?:ed)?|bent(?:onite)? (?:chips?|pellets?|seal|slurry|plug)|hole ?plug|annul(?:us|ar) (?:seal|fill\w*)|backfill(?:ed)?|neat cement|sealed)\b|^(?:cemented\b|cement\b|cmt\b|pack(?:ed)? |seal\b|benton?ite\b)/i,
+  },
   { kind: 'shoe', form: /^(?:with |w\/ ?)?(?:a )?(?:(?:drive|drv|float|guide|ring|casing|csg) )?shoe\b/i },
-  { kind: 'casing', form: /\b(?:csg|csng|casing|cased|liner)\b|\b(?:steel|pvc|plastic|galv\w*|stainless|drive) pipe\b/i },
-  { kind: 'test', form: /\b(?:pump(?:ed|ing)?|test(?:ed)?|bail(?:ed|er|ing)?|bl[eo]w(?:n|ing)?|air[ -]?lift(?:ed)?|yield(?:s|ed)?)\b/i },
+  {
+    kind: 'casing',
+    form: /\b(?:csg|csng|casing|cased|liner)\b|\b(?:steel|pvc|plastic|galv\w*|stainless|drive) pipe\b/i,
+  },
+  {
+    kind: 'test',
+    form: /\b(?:pump(?:ed|ing)?|test(?:ed)?|bail(?:ed|er|ing)?|bl[eo]w(?:n|ing)?|air[ -]?lift(?:ed)?|yield(?:s|ed)?)\b/i,
+  },
   { kind: 'hole', form: /\b(?:hole|borehole|bore|bit|reamed|drilled)\b/i },
 ];
 
 const hasLength = (statement: Statement): boolean =>
   statement.tokens.some(({ kind }) => kind === 'length' || kind === 'interval');
 
-const sizes = (statement: Statement): number => lengthsOf(statement).filter(({ unit }) => unit === 'in' || unit === 'mm').length;
+const sizes = (statement: Statement): number =>
+  lengthsOf(statement).filter(({ unit }) => unit === 'in' || unit === 'mm').length;
 
-const startsWithDepths = ({ tokens }: Statement): boolean =>
-  tokens[0]?.kind === 'interval' && tokens[0].start === 0;
+const startsWithDepths = ({ tokens }: Statement): boolean => tokens[0]?.kind === 'interval' && tokens[0].start === 0;
 
-const speaksOfWork = /\b(?:csg|casing|liner|grout|screen|hole|bit|gravel pack|filter pack|sand pack|pellets?|chips?|seal|lost|slot)\b/i;
+const speaksOfWork =
+  /\b(?:csg|casing|liner|grout|screen|hole|bit|gravel pack|filter pack|sand pack|pellets?|chips?|seal|lost|slot)\b/i;
 
 /** True where the sign is meant, and not a word of the ground that looks like one. */
 function isMeant({ kind }: Sign, statement: Statement): boolean {
@@ -100,7 +134,14 @@ function isMeant({ kind }: Sign, statement: Statement): boolean {
 const isWater = (statement: Statement): boolean => {
   const words = wordsOf(statement);
   const hasRate = textsOf(statement, 'rate').length > 0;
-  if (hasRate && new RegExp(String.raw`^(?:at|@|:|-|total|found|${waterWord}|fresh|salty?|more|another|add(?:ed|itional)?|about|est\.?|to|ft|\s)*$`, 'i').test(words)) return true;
+  if (
+    hasRate &&
+    new RegExp(
+      String.raw`^(?:at|@|:|-|total|found|${waterWord}|fresh|salty?|more|another|add(?:ed|itional)?|about|est\.?|to|ft|,|\s)*$`,
+      'i',
+    ).test(words)
+  )
+    return true;
   if (!new RegExp(String.raw`\b${waterWord}(?! ?-?(?:bearing|brg|sand|gravel))\b`, 'i').test(words)) return false;
   return hasLength(statement) || hasRate || /\b(?:hit|found|struck|encountered|first|made)\b/i.test(words);
 };
@@ -110,7 +151,10 @@ export function kindOf(text: string, dates: 'dmy' | 'mdy' | null): Kind | null {
   const statement = statementOf(text, dates);
   if (/^dry(?: hole)?$/i.test(text)) return 'dry';
   if (startsWithDepths(statement) && !speaksOfWork.test(text))
-    return /^(?:wtr|water|h2o)(?: ?[:@]| found|$)/i.test(wordsOf(statement)) || (textsOf(statement, 'rate').length > 0 && isWater(statement)) ? 'water' : 'layer';
+    return /^[, ]*(?:wtr|water|h2o)(?: ?[:@]| found|$)/i.test(wordsOf(statement)) ||
+      (textsOf(statement, 'rate').length > 0 && isWater(statement))
+      ? 'water'
+      : 'layer';
   const sign = signs.find((each) => each.form.test(text) && isMeant(each, statement));
   if (sign !== undefined) return sign.kind;
   if (textsOf(statement, 'bags').length > 0) return 'bags';
@@ -137,7 +181,7 @@ function goesOn(piece: Clause, before: Kind | null, dates: 'dmy' | 'mdy' | null)
 
 /** Words, and then nothing but their depths: `sandy clay, 8 ft`. */
 const isDepthAlone = ({ kind, text }: Clause, dates: 'dmy' | 'mdy' | null): boolean =>
-  kind === 'layer' && /^[\s.]*$/.test(wordsOf(statementOf(text, dates)));
+  kind === 'layer' && /^[\s.,]*$/.test(wordsOf(statementOf(text, dates)));
 
 /** A line in pieces that say one thing each. */
 export function clausesOf(text: string, dates: 'dmy' | 'mdy' | null): Clause[] {

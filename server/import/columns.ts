@@ -2,7 +2,17 @@ import { type Length, lengthsIn } from './lengths.ts';
 import { type Interval, tokensIn } from './tokens.ts';
 import { tidy } from './typography.ts';
 
-export const roles = ['from', 'to', 'interval', 'thickness', 'description', 'colour', 'detail', 'remark', 'well'] as const;
+export const roles = [
+  'from',
+  'to',
+  'interval',
+  'thickness',
+  'description',
+  'colour',
+  'detail',
+  'remark',
+  'well',
+] as const;
 export type Role = (typeof roles)[number];
 
 /** Which columns, counted from 0, have which part. */
@@ -10,8 +20,14 @@ export type ColumnMap = Readonly<Partial<Record<Role, readonly number[]>>>;
 
 const names: readonly (readonly [Role, RegExp])[] = [
   ['thickness', /^(?:layer |bed )?(?:thickness|thick|thk|thkns)$/],
-  ['from', /^(?:depth |interval )?(?:from|top|start|upper)(?: depth| of (?:layer|interval|formation))?$|^(?:depth to top|depth top|top of formation)$/],
-  ['to', /^(?:depth |interval )?(?:to|bottom|bot|base|end|lower)(?: depth| of (?:layer|interval|formation))?$|^(?:depth to (?:base|bottom)|depth base|depth to)$/],
+  [
+    'from',
+    /^(?:depth |interval )?(?:from|top|start|upper)(?: depth| of (?:layer|interval|formation))?$|^(?:depth to top|depth top|top of formation)$/,
+  ],
+  [
+    'to',
+    /^(?:depth |interval )?(?:to|bottom|bot|base|end|lower)(?: depth| of (?:layer|interval|formation))?$|^(?:depth to (?:base|bottom)|depth base|depth to)$/,
+  ],
   ['interval', /^(?:depths?|intervals?|depth (?:interval|range)|from to|range)$/],
   ['colour', /^colou?rs?$/],
   ['remark', /^(?:remarks?|comments?|notes?|rem)$/],
@@ -20,7 +36,10 @@ const names: readonly (readonly [Role, RegExp])[] = [
     'description',
     /^(?:(?:material|soil|rock|formation|geolog\w+|litholog\w+|strata|log|layer) )?(?:descriptions?|descr?|litholog\w+|litho|materials?|formations?|soils?|strata|stratum|geology|ground|rock|rock type|soil type|log|type of material|kind of (?:rock|material|formation))$/,
   ],
-  ['detail', /^(?:texture|hardness|consistency|grain size|moisture|modifiers?|other materials?|secondary(?: materials?)?|weathering|fracturing)$/],
+  [
+    'detail',
+    /^(?:texture|hardness|consistency|grain size|moisture|modifiers?|other materials?|secondary(?: materials?)?|weathering|fracturing)$/,
+  ],
 ];
 
 const unitWords = /(?:^|\s)(?:ft|feet|foot|m|met(?:re|er)s?|mbgl|mbgs|bgl|bgs)(?=\s|$)/g;
@@ -58,7 +77,9 @@ export const isDecimalComma = (cell: string): boolean => /^\s*\d+,\d{1,2}\s*(?:m
 export function lengthCell(cell: string): Length | null {
   const text = tidy(cell);
   const [length, second] = lengthsIn(text);
-  return length !== undefined && second === undefined && length.start === 0 && length.end === text.length ? length : null;
+  return length !== undefined && second === undefined && length.start === 0 && length.end === text.length
+    ? length
+    : null;
 }
 
 /** A cell that is one interval and nothing else. */
@@ -110,11 +131,15 @@ export function mapByContent(rows: readonly (readonly string[])[]): ColumnMap {
   const spans = columns.filter((at) => share(sample, at, (cell) => intervalCell(cell) !== null) >= 0.8);
   const textLength = (at: number) =>
     sample.reduce((sum, row) => sum + ((row[at] ?? '').match(/\p{L}/gu)?.length ?? 0), 0);
-  const [words] = columns.filter((at) => !numeric.includes(at) && !spans.includes(at)).sort((a, b) => textLength(b) - textLength(a));
+  const [words] = columns
+    .filter((at) => !numeric.includes(at) && !spans.includes(at))
+    .sort((a, b) => textLength(b) - textLength(a));
   const description: ColumnMap = words === undefined ? {} : { description: [words] };
   const [span] = spans;
   if (span !== undefined) return { interval: [span], ...description };
-  const pair = numeric.flatMap((a, at) => numeric.slice(at + 1).map((b) => [a, b] as const)).find(([a, b]) => follows(sample, a, b));
+  const pair = numeric
+    .flatMap((a, at) => numeric.slice(at + 1).map((b) => [a, b] as const))
+    .find(([a, b]) => follows(sample, a, b));
   if (pair) return { from: [pair[0]], to: [pair[1]], ...description };
   const [only] = numeric;
   return only === undefined ? description : { to: [only], ...description };
@@ -122,7 +147,9 @@ export function mapByContent(rows: readonly (readonly string[])[]): ColumnMap {
 
 /** True where each row's second number is mostly the next row's first. */
 function follows(rows: readonly (readonly string[])[], from: number, to: number): boolean {
-  const pairs = rows.slice(1).map((row, at) => lengthCell(row[from] ?? '')?.value === lengthCell(rows[at]?.[to] ?? '')?.value);
+  const pairs = rows
+    .slice(1)
+    .map((row, at) => lengthCell(row[from] ?? '')?.value === lengthCell(rows[at]?.[to] ?? '')?.value);
   return pairs.length > 0 && pairs.filter(Boolean).length / pairs.length >= 0.5;
 }
 
@@ -149,7 +176,9 @@ function columnOf(name: string, header: readonly string[] | null, width: number)
   const at = (header ?? []).findIndex((each) => each.trim().toLowerCase() === name.toLowerCase());
   if (at !== -1) return at;
   if (/^\d+$/.test(name) && Number(name) >= 1 && Number(name) <= width) return Number(name) - 1;
-  const known = header ? `; the columns are ${header.map((each) => `"${each.trim()}"`).join(', ')}` : `; there are ${width} columns, counted from 1`;
+  const known = header
+    ? `; the columns are ${header.map((each) => `"${each.trim()}"`).join(', ')}`
+    : `; there are ${width} columns, counted from 1`;
   return { says: `there is no column "${name}"${known}` };
 }
 
@@ -159,13 +188,15 @@ export function readMap(text: string, header: readonly string[] | null, width: n
   for (const pair of text.split(',')) {
     const [, role = '', columns = ''] = /^\s*([a-z]+)\s*=\s*(.+?)\s*$/i.exec(pair) ?? [];
     const name = role.toLowerCase() === 'color' ? 'colour' : role.toLowerCase();
-    if (!isRole(name)) return { says: `"${pair.trim()}" is none of ${roles.map((each) => `${each}=COLUMN`).join(', ')}` };
+    if (!isRole(name))
+      return { says: `"${pair.trim()}" is none of ${roles.map((each) => `${each}=COLUMN`).join(', ')}` };
     for (const each of columns.split('+')) {
       const column = columnOf(each.trim(), header, width);
       if (typeof column !== 'number') return column;
       map[name] = [...(map[name] ?? []), column];
     }
   }
-  if (!isWhole(map)) return { says: 'a map needs the depths (from and to, to alone, interval, or thickness) and description' };
+  if (!isWhole(map))
+    return { says: 'a map needs the depths (from and to, to alone, interval, or thickness) and description' };
   return map;
 }

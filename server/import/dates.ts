@@ -58,7 +58,10 @@ function readGroups(groups: Groups, order: 'dmy' | 'mdy' | null): Pick<NoteDate,
   if (groups.one !== undefined) return figuresOnly(groups, order);
   const month = groups.isoMonth ? Number(groups.isoMonth) : monthOf(groups.monthAfter ?? groups.monthFirst ?? '');
   const dayOfMonth = Number.parseInt(groups.isoDay ?? groups.dayFirst ?? groups.dayAfter ?? '', 10);
-  return { iso: isoOf(groups.isoYear ?? groups.yearAfter ?? groups.yearLast ?? '', month, dayOfMonth), ambiguous: false };
+  return {
+    iso: isoOf(groups.isoYear ?? groups.yearAfter ?? groups.yearLast ?? '', month, dayOfMonth),
+    ambiguous: false,
+  };
 }
 
 /** Every date in a text. `order` says what `5/7/26` is; without it such a date is ambiguous. */

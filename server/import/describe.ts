@@ -26,7 +26,8 @@ function read(words: string): Described | null {
   const value = line.items.find(({ slot }) => slot === 'description')?.value;
   if (faultsOf(line).length > 0 || value?.kind !== 'description') return null;
   const unknown = value.description.unknown.map((each) => each.text);
-  const why = unknown.length === 0 ? [] : [`kept as written, no list has ${unknown.map((each) => `"${each}"`).join(', ')}`];
+  const why =
+    unknown.length === 0 ? [] : [`kept as written, no list has ${unknown.map((each) => `"${each}"`).join(', ')}`];
   const others = line.items.filter(({ slot }) => slot !== 'description');
   if (others.length > 0) return null;
   return { text: valueText(value, text), remark: null, why, value };

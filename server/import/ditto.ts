@@ -1,6 +1,7 @@
-import { describe, type Described, remarkOf } from './describe.ts';
+import { type Described, describe, remarkOf } from './describe.ts';
 
-const mark = /^(?:"|''|,,|-+ ?" ?-+|(?:do|dto|ditto)\b\.?|(?:the )?same(?: as (?:above|before|last))?\b|as (?:above|before)\b|above(?=$|[ ,])|" ")[\s,.:;-]*(?:but |except |plus |and )?(.*)$/i;
+const mark =
+  /^(?:"|''|,,|-+ ?" ?-+|(?:do|dto|ditto)\b\.?|(?:the )?same(?: as (?:above|before|last))?\b|as (?:above|before)\b|above(?=$|[ ,])|" ")[\s,.:;-]*(?:but |except |plus |and )?(.*)$/i;
 
 /** What follows a ditto mark, or null where the words begin with none. */
 export const afterDitto = (words: string): string | null => mark.exec(words.trim())?.[1]?.trim() ?? null;
@@ -21,7 +22,12 @@ const withoutColours = (text: string, { value }: Described): string =>
 /** The layer above again, with what the notes change of it. A change that speaks against it is told in the remark. */
 export function repeated(above: Described | null, change: string): Described {
   if (above === null || above.text === '?')
-    return { text: '?', remark: change === '' ? null : remarkOf(change), why: ['a ditto with nothing above it'], value: null };
+    return {
+      text: '?',
+      remark: change === '' ? null : remarkOf(change),
+      why: ['a ditto with nothing above it'],
+      value: null,
+    };
   if (change === '') return { ...above, remark: null, why: above.why };
   const changed = describe(change);
   const inBoth = [...listsIn(changed)].filter((list) => listsIn(above).has(list));

@@ -12,7 +12,8 @@ export interface Drafted {
   readonly troubles: readonly Trouble[];
 }
 
-const systemOf = ({ unit }: Length): DepthUnit | null => (unit === null ? null : unit === 'ft' || unit === 'in' ? 'ft' : 'm');
+const systemOf = ({ unit }: Length): DepthUnit | null =>
+  unit === null ? null : unit === 'ft' || unit === 'in' ? 'ft' : 'm';
 
 /** The depths of a draft as they are read: of an interval's two, one with a unit speaks for both. */
 function systemsOf({ items, depths }: Draft): { systems: DepthUnit[]; hasBare: boolean } {
@@ -48,7 +49,8 @@ function unitsOf(drafts: readonly Draft[], told: DepthUnit | null, given: DepthU
   const known = given ?? told;
   if (known !== null) return { units: known, question: null };
   const isMixed = feet > 0 && metres > 0;
-  if (bareLine !== null && (isMixed || feet + metres === 0)) return { units: null, question: askUnits(bareLine, isMixed) };
+  if (bareLine !== null && (isMixed || feet + metres === 0))
+    return { units: null, question: askUnits(bareLine, isMixed) };
   if (feet + metres === 0) return { units: null, question: null };
   return { units: feet >= metres ? 'ft' : 'm', question: null };
 }
@@ -117,29 +119,75 @@ export function finish({ drafts, told, troubles }: Drafted, options: ReadOptions
     const lines = made.flatMap((each) => each.lines);
     const why = [...new Set([...draft.why, ...made.flatMap((each) => each.why)])];
     const { first, last, source } = draft;
-    return { first, last, source, lines, why, status: why.length === 0 ? 'understood' : lines.length === 0 ? 'not' : 'partly' };
+    return {
+      first,
+      last,
+      source,
+      lines,
+      why,
+      status: why.length === 0 ? 'understood' : lines.length === 0 ? 'not' : 'partly',
+    };
   });
   const questions = [...(question === null ? [] : [question]), ...otherQuestions(drafts, entries, layers, options)];
   const isOpen = questions.some(({ blocking }) => blocking);
-  const frame = { units, gallon: options.gallon, bottomUp: layers.bottomUp };
-  return { entries, units, questions, troubles, bottomUp: layers.bottomUp, text: isOpen ? '' : assemble(entries, frame) };
+  const frame = { units, gallon: options.gallon, pack: options.pack, bottomUp: layers.bottomUp };
+  return {
+    entries,
+    units,
+    questions,
+    troubles,
+    bottomUp: layers.bottomUp,
+    text: isOpen ? '' : assemble(entries, frame),
+  };
 }
 
 const gallonWord = /\d ?(?:gal|gpm|gph)(?![\w-])/;
 
-function otherQuestions(drafts: readonly Draft[], entries: readonly Entry[], layers: Layers, options: ReadOptions): Question[] {
+function otherQuestions(
+  drafts: readonly Draft[],
+  entries: readonly Entry[],
+  layers: Layers,
+  options: ReadOptions,
+): Question[] {
   const gallon = entries.find(({ lines }) => lines.some(({ text }) => gallonWord.test(text)));
   const dated = drafts.find(({ openDate }) => openDate !== null);
-  const layered = layers.openAt === null ? undefined : drafts.find(({ items }) => items.some((item) => item.kind === 'layer' && item.how === 'single'));
+  const layered =
+    layers.openAt === null
+      ? undefined
+      : drafts.find(({ items }) => items.some((item) => item.kind === 'layer' && item.how === 'single'));
   return [
     ...(gallon && options.gallon === null
-      ? [{ about: 'gallon' as const, line: gallon.first, says: 'the notes do not say which gallon they mean', answers: ['us', 'imp'], blocking: false }]
+      ? [
+          {
+            about: 'gallon' as const,
+            line: gallon.first,
+            says: 'the notes do not say which gallon they mean',
+            answers: ['us', 'imp'],
+            blocking: false,
+          },
+        ]
       : []),
     ...(dated
-      ? [{ about: 'dates' as const, line: dated.first, says: `"${dated.openDate}" could be two days: is the day or the month first?`, answers: ['dmy', 'mdy'], blocking: false }]
+      ? [
+          {
+            about: 'dates' as const,
+            line: dated.first,
+            says: `"${dated.openDate}" could be two days: is the day or the month first?`,
+            answers: ['dmy', 'mdy'],
+            blocking: false,
+          },
+        ]
       : []),
     ...(layered
-      ? [{ about: 'layers' as const, line: layered.first, says: 'each layer has one figure, which could be its thickness, its base or its top', answers: ['thickness', 'bases', 'tops'], blocking: false }]
+      ? [
+          {
+            about: 'layers' as const,
+            line: layered.first,
+            says: 'each layer has one figure, which could be its thickness, its base or its top',
+            answers: ['thickness', 'bases', 'tops'],
+            blocking: false,
+          },
+        ]
       : []),
   ];
 }

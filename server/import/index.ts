@@ -7,7 +7,18 @@ import { tidy } from './typography.ts';
 import { tellsUnits } from './units-told.ts';
 
 export { assemble } from './assemble.ts';
-export type { DepthUnit, Entry, LayerValues, NotationLine, Part, Question, ReadNotes, ReadOptions, Status, Trouble } from './notes.ts';
+export type {
+  DepthUnit,
+  Entry,
+  LayerValues,
+  NotationLine,
+  Part,
+  Question,
+  ReadNotes,
+  ReadOptions,
+  Status,
+  Trouble,
+} from './notes.ts';
 export { openOptions } from './notes.ts';
 
 const drafted = (lines: readonly string[], options: ReadOptions): Drafted | Question => {

@@ -72,7 +72,8 @@ function below(top: Length | null, thickness: Length): Length | null {
     const decimals = Math.max(decimalsOf(top), decimalsOf(thickness));
     return { ...plainLength(top.value + thickness.value, decimals, thickness), ...marks };
   }
-  const inFeet = ({ unit, value }: Length): number | null => (unit === 'ft' ? value : unit === 'in' ? value / 12 : null);
+  const inFeet = ({ unit, value }: Length): number | null =>
+    unit === 'ft' ? value : unit === 'in' ? value / 12 : null;
   const [a, b] = [inFeet(top), inFeet(thickness)];
   const sum = a === null || b === null ? null : feetAndInches(a + b, thickness);
   return sum && { ...sum, ...marks };
@@ -101,7 +102,11 @@ function onTo(going: Going, base: Length, bare: DepthUnit): Span {
 function withThickness(going: Going, thickness: Length, bare: DepthUnit): Span {
   const base = going.base === 'lost' ? null : below(going.base, thickness);
   if (base !== null) return onTo(going, base, bare);
-  const span: Span = { ...noSpan, from: topText(going), why: ['its base is not known: the thickness stands on a depth that is not, or in another unit'] };
+  const span: Span = {
+    ...noSpan,
+    from: topText(going),
+    why: ['its base is not known: the thickness stands on a depth that is not, or in another unit'],
+  };
   going.base = 'lost';
   return span;
 }
@@ -111,7 +116,10 @@ function whole(going: Going, from: Length, to: Length, bare: DepthUnit, swapAll:
   const isReversed = a > b;
   const [upper, lower] = isReversed ? [to, from] : [from, to];
   const doubt = isReversed && !swapAll;
-  going.base = lower.unit === null && upper.unit !== null && isReversed ? { ...lower, unit: upper.unit, unitText: upper.unitText } : lower;
+  going.base =
+    lower.unit === null && upper.unit !== null && isReversed
+      ? { ...lower, unit: upper.unit, unitText: upper.unitText }
+      : lower;
   const lowerText = going.base;
   return {
     from: lengthText(upper, upper.doubtful || doubt),
@@ -130,7 +138,9 @@ export function resolveLayers(drafts: readonly DraftLayer[], bare: DepthUnit, gi
   const singles = drafts.filter(({ how }) => how === 'single');
   const mode = given ?? singlesAre(singles.flatMap(({ to }) => (to ? [inMetres(to, bare)] : [])));
   const intervals = drafts.filter(({ how }) => how === 'interval');
-  const reversed = intervals.filter(({ from, to }) => from && to && inMetres(from, bare, to) > inMetres(to, bare, from));
+  const reversed = intervals.filter(
+    ({ from, to }) => from && to && inMetres(from, bare, to) > inMetres(to, bare, from),
+  );
   const swapAll = reversed.length > 1 && reversed.length === intervals.length;
   const going: Going = { base: null };
   let above: Described | null = null;

@@ -44,11 +44,10 @@ const unitsBySpelling: readonly (readonly [RegExp, LengthUnit])[] = [
   [/^m/i, 'm'],
 ];
 
-const unitOf = (spelling: string): LengthUnit =>
-  unitsBySpelling.find(([form]) => form.test(spelling))?.[1] ?? 'm';
+const unitOf = (spelling: string): LengthUnit => unitsBySpelling.find(([form]) => form.test(spelling))?.[1] ?? 'm';
 
 /** The value of `6`, `.3`, `1/4`, `6-1/4`, `6 1/4`. */
-export function valueOf(figure: string): number {
+export function figureValue(figure: string): number {
   const [, whole = '', over, under] = /^(?:(\d+)[- ])?(?:(\d+)\/(\d+))$/.exec(figure) ?? [];
   return over === undefined ? Number(figure) : Number(whole) + Number(over) / Number(under);
 }
@@ -72,11 +71,25 @@ function lengthOf(found: RegExpExecArray): Length {
     const written = groups.unit?.trim() ?? '';
     const named = written === '' ? null : unitOf(written);
     const isMark = written === "'" || written === '"';
-    return { ...common, value: valueOf(figure), unit: named, figure: figureOf(figure), unitText: isMark && !figure.includes('/') ? written : (named ?? ''), parted: false };
+    return {
+      ...common,
+      value: figureValue(figure),
+      unit: named,
+      figure: figureOf(figure),
+      unitText: isMark && !figure.includes('/') ? written : (named ?? ''),
+      parted: false,
+    };
   }
   const [feet = '0', inches = '0'] = joined.match(numberAt) ?? [];
   const figure = `${feet}'${figureOf(inches)}"`;
-  return { ...common, value: valueOf(feet) + valueOf(inches) / 12, unit: 'ft', figure, unitText: '', parted: /\s/.test(joined.trim()) };
+  return {
+    ...common,
+    value: figureValue(feet) + figureValue(inches) / 12,
+    unit: 'ft',
+    figure,
+    unitText: '',
+    parted: /\s/.test(joined.trim()),
+  };
 }
 
 /** Every length in a tidied text, in its order. Figures that could be misread (`1,5`, `3l`, `1.2.3`) are none. */
@@ -90,7 +103,9 @@ export function lengthText(length: Length, doubtful = length.doubtful): string {
   const isMark = length.unitText === "'" || length.unitText === '"' || length.figure.includes("'");
   const sign = `${length.about ? '~' : ''}${length.plus ? '+' : ''}`;
   const doubt = doubtful ? '?' : '';
-  return isMark ? `${sign}${length.figure}${length.unitText}${doubt}` : `${sign}${length.figure}${doubt}${spelledUnit(length)}`;
+  return isMark
+    ? `${sign}${length.figure}${length.unitText}${doubt}`
+    : `${sign}${length.figure}${doubt}${spelledUnit(length)}`;
 }
 
 const metres: Readonly<Record<LengthUnit, number>> = { m: 1, ft: 0.3048, in: 0.0254, cm: 0.01, mm: 0.001 };

@@ -35,9 +35,18 @@ export interface ReadOptions {
   readonly layers: LayerValues | null;
   /** A column map as `--columns` takes it: `from=TopDepth,to=BotDepth,description=Litho`. */
   readonly columns: string | null;
+  /** The rule pack that the log names. */
+  readonly pack: string | null;
 }
 
-export const openOptions: ReadOptions = { units: null, gallon: null, dates: null, layers: null, columns: null };
+export const openOptions: ReadOptions = {
+  units: null,
+  gallon: null,
+  dates: null,
+  layers: null,
+  columns: null,
+  pack: null,
+};
 
 /** Something that only the person who knows the well can say. */
 export interface Question {

@@ -93,7 +93,10 @@ function layerWithDepthsLast(text: string, options: ReadOptions): Outcome | null
   const [first] = statement.tokens;
   if (statement.tokens.length !== 1 || first?.kind !== 'interval' || first.start === 0) return null;
   if (!/^[)\].]*$/.test(text.slice(first.end).trim())) return null;
-  const words = text.slice(0, first.start).replace(/\b(?:from|at)? ?[([]?$/i, '').trim();
+  const words = text
+    .slice(0, first.start)
+    .replace(/\b(?:from|at)? ?[([]?$/i, '')
+    .trim();
   const [head = ''] = words.split(',');
   if (!isGround(head)) return null;
   return groundLayer(statement, isGround);
@@ -120,8 +123,10 @@ export function readPlain(lines: readonly string[], first: number, options: Read
   const open: Open = { string: null, hole: null, test: false };
   return lines.flatMap((source, at): Draft[] => {
     const text = tidy(source);
-    if (text === '') return source.trim() === '' ? [] : [{ ...nothing, first: first + at, last: first + at, source: [source] }];
-    const outcome = text.length > longest ? notRead(`longer than ${longest} characters`) : readTidied(text, open, options);
+    if (text === '')
+      return source.trim() === '' ? [] : [{ ...nothing, first: first + at, last: first + at, source: [source] }];
+    const outcome =
+      text.length > longest ? notRead(`longer than ${longest} characters`) : readTidied(text, open, options);
     return [{ ...outcome, first: first + at, last: first + at, source: [source] }];
   });
 }

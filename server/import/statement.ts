@@ -26,12 +26,12 @@ export const lengthsOf = ({ tokens }: Statement): Length[] =>
 export const textsOf = ({ tokens }: Statement, ...kinds: readonly (TokenKind | 'open-date')[]): string[] =>
   tokens.flatMap((token) => (kinds.some((kind) => kind === token.kind) ? [token.text] : []));
 
-/** The text with its figures taken out. */
+/** The text with a comma for each of its figures. */
 export function wordsOf({ text, tokens }: Statement): string {
   let words = '';
   let at = 0;
   for (const { start, end } of tokens) {
-    words += `${text.slice(at, start)} `;
+    words += `${text.slice(at, start)} , `;
     at = end;
   }
   return (words + text.slice(at)).replace(/\s+/g, ' ').trim();
@@ -43,7 +43,9 @@ export const before = ({ text }: Statement, { start }: { readonly start: number 
 export const after = ({ text }: Statement, { end }: { readonly end: number }): string => text.slice(end);
 
 const filler = new Set(
-  'a an and as at by for from in into is it of on or the to up was were with w/ w @ & + - : ; , . ( ) = us used total'.split(' '),
+  'a an and as at by for from in into is it of on or the to up was were with w/ w @ & + - : ; , . ( ) = us used total'.split(
+    ' ',
+  ),
 );
 
 /** The terms of `lists` among words, in their order, and the words that are neither terms nor fillers. */
@@ -52,7 +54,10 @@ export function termsIn(
   lists: readonly ListId[],
   ignored: RegExp,
 ): { readonly terms: readonly { readonly list: ListId; readonly name: string }[]; readonly left: readonly string[] } {
-  const words = text.split(/[\s,;:()=]+/).filter((word) => word !== '');
+  const words = text
+    .replaceAll(',', ' , ')
+    .split(/[\s;:()=]+/)
+    .filter((word) => word !== '');
   const terms: { list: ListId; name: string }[] = [];
   const left: string[] = [];
   for (let at = 0; at < words.length; at++) {

@@ -1,5 +1,17 @@
 import { type Cells, cellsOf, type Delimiter, type TableRow } from './cells.ts';
-import { type ColumnMap, intervalCell, isCertain, isDecimalComma, isWhole, lengthCell, mapByContent, mapByName, mapText, readMap, roleNamed } from './columns.ts';
+import {
+  type ColumnMap,
+  intervalCell,
+  isCertain,
+  isDecimalComma,
+  isWhole,
+  lengthCell,
+  mapByContent,
+  mapByName,
+  mapText,
+  readMap,
+  roleNamed,
+} from './columns.ts';
 import { type Draft, type DraftItem, type DraftLayer, line, nothing, type Outcome } from './draft.ts';
 import type { Drafted } from './finish.ts';
 import type { Length } from './lengths.ts';
@@ -17,9 +29,11 @@ export interface Table extends Cells {
 
 const knownNames = (cells: readonly string[]): number => new Set(cells.flatMap((cell) => roleNamed(cell) ?? [])).size;
 
-const headerIn = (rows: readonly TableRow[]): number => rows.slice(0, 10).findIndex(({ cells }) => knownNames(cells) >= 2);
+const headerIn = (rows: readonly TableRow[]): number =>
+  rows.slice(0, 10).findIndex(({ cells }) => knownNames(cells) >= 2);
 
-const isNumeric = (cell: string | undefined): boolean => cell !== undefined && (lengthCell(cell) !== null || isDecimalComma(cell));
+const isNumeric = (cell: string | undefined): boolean =>
+  cell !== undefined && (lengthCell(cell) !== null || isDecimalComma(cell));
 
 /** Rows of which two cells are numbers, or one an interval, and one has words: the mark of a table of intervals. */
 const isIntervalRow = ({ cells }: TableRow): boolean => {
@@ -40,7 +54,13 @@ function isTable(rows: readonly TableRow[], header: number): boolean {
 
 const delimiters: readonly Delimiter[] = ['\t', '|', ';', ',', 'blanks'];
 
-const marks: Readonly<Record<Delimiter, RegExp>> = { '\t': /\t/, '|': /\|/, ';': /;/, ',': /,/, blanks: /\S(?: {2,}|\t)\S/ };
+const marks: Readonly<Record<Delimiter, RegExp>> = {
+  '\t': /\t/,
+  '|': /\|/,
+  ';': /;/,
+  ',': /,/,
+  blanks: /\S(?: {2,}|\t)\S/,
+};
 
 /** The table that a text is; null where it is notes in plain text. The whole of it is read only if its beginning fits. */
 export function tableIn(lines: readonly string[]): Table | null {
@@ -125,7 +145,14 @@ function wordsOf(row: TableRow, { map, table }: Reading): { words: string; why: 
   const isLast = description.includes(width - 1);
   const extra = isLast ? beyond : [];
   const words = [...cellsAt(row, description), ...extra, ...cellsAt(row, map.colour), ...cellsAt(row, map.detail)];
-  const why = beyond.length === 0 ? [] : [isLast ? 'cells beyond the last column were joined to the description' : 'cells beyond the last column have no place'];
+  const why =
+    beyond.length === 0
+      ? []
+      : [
+          isLast
+            ? 'cells beyond the last column were joined to the description'
+            : 'cells beyond the last column have no place',
+        ];
   return { words: words.map((word) => tidy(word)).join(', '), why };
 }
 
@@ -142,10 +169,25 @@ function rowOutcome(row: TableRow, reading: Reading, above: Above): Outcome {
   if (other !== null) return { ...nothing, why: [`a row of another well, "${other}"; one file is one well`] };
   const found = depthsOf(row, reading);
   const { words, why } = wordsOf(row, reading);
-  if (found === null) return { ...nothing, items, why: ['a depth of this row is no length; write it with a point, and its unit behind it'] };
-  if (found.layer.how === 'none') return { ...nothing, items, why: [words === '' ? 'an empty row' : 'no depths; if the words belong to the row above, add them there'] };
+  if (found === null)
+    return {
+      ...nothing,
+      items,
+      why: ['a depth of this row is no length; write it with a point, and its unit behind it'],
+    };
+  if (found.layer.how === 'none')
+    return {
+      ...nothing,
+      items,
+      why: [words === '' ? 'an empty row' : 'no depths; if the words belong to the row above, add them there'],
+    };
   const [remark] = cellsAt(row, reading.map.remark);
-  const layer: DraftLayer = { kind: 'layer', ...found.layer, words, remark: remark === undefined ? null : tidy(remark).replace(/[#;]/g, ',') };
+  const layer: DraftLayer = {
+    kind: 'layer',
+    ...found.layer,
+    words,
+    remark: remark === undefined ? null : tidy(remark).replace(/[#;]/g, ','),
+  };
   return { items: [...items, layer], why, depths: found.depths, openDate: null };
 }
 
@@ -175,12 +217,22 @@ function unusedTrouble({ map, table }: Pick<Reading, 'map' | 'table'>): Trouble[
   const used = new Set(Object.values(map).flat());
   const unused = header.cells.filter((cell, at) => !used.has(at) && cell.trim() !== '');
   if (unused.length === 0) return [];
-  return [{ line: header.first, says: `no place for ${unused.map((each) => `"${each}"`).join(', ')}: kept in the comments alone` }];
+  return [
+    {
+      line: header.first,
+      says: `no place for ${unused.map((each) => `"${each}"`).join(', ')}: kept in the comments alone`,
+    },
+  ];
 }
 
 const commaTrouble = (reading: Reading): Trouble[] =>
   reading.comma
-    ? [{ line: reading.table.rows[0]?.first ?? 1, says: 'the depths of this table have a decimal comma; they were written with a point' }]
+    ? [
+        {
+          line: reading.table.rows[0]?.first ?? 1,
+          says: 'the depths of this table have a decimal comma; they were written with a point',
+        },
+      ]
     : [];
 
 /** Numbers such as `0,5` in a table that parts its cells otherwise, with no number such as `0.5` or `1,250` beside them. */
@@ -210,7 +262,12 @@ export function readTable(table: Table, lines: readonly string[], options: ReadO
     const read = readMap(options.columns, header?.cells ?? null, width);
     if ('says' in read) return ask(read.says as string, mapByContent(cells));
     map = read;
-  } else if (!isCertain(named, cells.filter((row) => row.length > 1))) {
+  } else if (
+    !isCertain(
+      named,
+      cells.filter((row) => row.length > 1),
+    )
+  ) {
     return ask('which column is what is not certain from the header and the content', mapByContent(cells));
   }
   const reading: Reading = { map, table, lines, options, comma: hasDecimalComma(body, map, table.delimiter) };
@@ -222,7 +279,10 @@ export function readTable(table: Table, lines: readonly string[], options: ReadO
     if (at === table.header) return { ...nothing, ...place };
     return { ...(readPlain([source.join(' ')], row.first, options)[0] ?? nothing), ...place };
   });
-  const rules = table.rows.slice(table.header + 1).filter(({ cells: each }) => isRule(each)).map((row): Draft => ({ ...nothing, first: row.first, last: row.last, source: sourceOf(row, lines) }));
+  const rules = table.rows
+    .slice(table.header + 1)
+    .filter(({ cells: each }) => isRule(each))
+    .map((row): Draft => ({ ...nothing, first: row.first, last: row.last, source: sourceOf(row, lines) }));
   const drafts = [...heading, ...rules, ...body.flatMap((row) => rowDraft(row, reading, above))];
   let told = unitTold(reading);
   for (const { source } of heading) told ??= tellsUnits(tidy(source.join(' ').slice(0, 200)));

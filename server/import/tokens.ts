@@ -123,8 +123,16 @@ const forms: readonly Form[] = [
   measured('volume', 'm3', 'm3|cu\\.? ?m\\b\\.?|cubic met(?:re|er)s?'),
   measured('volume', 'L', 'lit(?:re|er)s?'),
   { kind: 'volume', pattern: new RegExp(`${start}(?<n>${amount})(?: ?L| l)(?![\\w/])`, 'gu'), text: withUnit('L') },
-  { kind: 'slot', pattern: new RegExp(`${start}(?<n>${figure}) ?(?<unit>in(?:ch)?\\b\\.?|"|mm)? ?slots?(?![a-z])`, 'giu'), text: slotText },
-  { kind: 'slot', pattern: new RegExp(`\\bslots? (?:size )?(?<hash>#)?(?<n>${figure}) ?(?<unit>in(?:ch)?\\b\\.?|"|mm)?`, 'giu'), text: slotText },
+  {
+    kind: 'slot',
+    pattern: new RegExp(`${start}(?<n>${figure}) ?(?<unit>in(?:ch)?\\b\\.?|"|mm)? ?slots?(?![a-z])`, 'giu'),
+    text: slotText,
+  },
+  {
+    kind: 'slot',
+    pattern: new RegExp(`\\bslots? (?:size )?(?<hash>#)?(?<n>${figure}) ?(?<unit>in(?:ch)?\\b\\.?|"|mm)?`, 'giu'),
+    text: slotText,
+  },
   { kind: 'slot', pattern: /#(?<n>\d+) ?slots?\b/giu, text: ({ n }) => `slot #${n}` },
   { kind: 'schedule', pattern: /\bsch(?:ed(?:ule)?)?\.? ?(?<n>\d+)\b/giu, text: ({ n }) => `sch ${n}` },
   { kind: 'schedule', pattern: /\bs?dr[- ]?(?<n>\d+(?:\.\d+)?)\b/giu, text: ({ n }) => `sdr ${n}` },
@@ -137,8 +145,16 @@ const forms: readonly Form[] = [
     ),
     text: ({ n, m, first, last }) => `${hyphened(n)}${sizeUnit(first)} x ${hyphened(m)}${sizeUnit(last)}`,
   },
-  { kind: 'grading', pattern: /(?<![\w./-])(?<n>\d{1,3}\/\d{1,3})(?= (?:sand|silica|filter|gravel|pack|mesh))/giu, text: ({ n = '' }) => n },
-  { kind: 'share', pattern: new RegExp(`${start}${figure} ?(?:%|percent\\b|per cent\\b)`, 'giu'), text: (_, whole) => whole },
+  {
+    kind: 'grading',
+    pattern: /(?<![\w./-])(?<n>\d{1,3}\/\d{1,3})(?= (?:sand|silica|filter|gravel|pack|mesh))/giu,
+    text: ({ n = '' }) => n,
+  },
+  {
+    kind: 'share',
+    pattern: new RegExp(`${start}${figure} ?(?:%|percent\\b|per cent\\b)`, 'giu'),
+    text: (_, whole) => whole,
+  },
 ];
 
 function hyphened(text = ''): string {

@@ -1,6 +1,12 @@
 import { plainCharacters, vulgarFractions } from '../../grammar/characters.ts';
 
-const ligatures: Readonly<Record<string, string>> = { '\ufb00': 'ff', '\ufb01': 'fi', '\ufb02': 'fl', '\ufb03': 'ffi', '\ufb04': 'ffl' };
+const ligatures: Readonly<Record<string, string>> = {
+  '\ufb00': 'ff',
+  '\ufb01': 'fi',
+  '\ufb02': 'fl',
+  '\ufb03': 'ffi',
+  '\ufb04': 'ffl',
+};
 
 const fractionClass = new RegExp(`(\\d)?\\s?([${[...vulgarFractions.keys()].join('')}])`, 'g');
 

@@ -16,7 +16,7 @@ export function tellsUnits(text: string): DepthUnit | null {
   return saysMetres === undefined ? null : 'm';
 }
 
-const inName = new RegExp(String.raw`(?:^|[\s_(\[,/-])(?:(?<feet>ft|feet|ft\.|')|(?<metres>m|met(?:re|er)s?|mbgl|mbgs))(?:$|[\s_)\],/.-])`, 'i');
+const inName = /(?:^|[\s_([,/-])(?:(?<feet>ft|feet|ft\.|')|(?<metres>m|met(?:re|er)s?|mbgl|mbgs))(?:$|[\s_)\],/.-])/i;
 
 /** The unit that a column's name gives (`Depth (ft)`, `top_m`); null where it gives none. */
 export function unitInName(name: string): DepthUnit | null {

@@ -1,7 +1,17 @@
 import { type DraftItem, line, type Outcome } from '../draft.ts';
 import { type Length, lengthText } from '../lengths.ts';
 import type { DepthUnit } from '../notes.ts';
-import { after, before, intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
+import {
+  after,
+  before,
+  intervalOf,
+  lengthsOf,
+  notTaken,
+  type Statement,
+  termsIn,
+  textsOf,
+  wordsOf,
+} from '../statement.ts';
 
 /** What the next lines must know of the string that hangs above them. */
 export interface StringSoFar {
@@ -30,7 +40,11 @@ const stickUp = /stick ?-?up|above (?:ground|grade|surface|land)|\bags\b/i;
 function isStickUp(statement: Statement, length: Length): boolean {
   const behind = after(statement, length).slice(0, 24);
   const ahead = before(statement, length).slice(-14);
-  return length.plus || /^ ?(?:of )?(?:stick ?-?up|above (?:ground|grade|surface|land)|ags\b)/i.test(behind) || stickUp.test(ahead);
+  return (
+    length.plus ||
+    /^ ?(?:of )?(?:stick ?-?up|above (?:ground|grade|surface|land)|ags\b)/i.test(behind) ||
+    stickUp.test(ahead)
+  );
 }
 
 const endsAt = (statement: Statement, length: Length): boolean =>
@@ -94,7 +108,10 @@ export function casingSet(statement: Statement): Outcome & { readonly string: St
   const named = (list: string) => terms.filter((term) => term.list === list).map(({ name }) => name);
   const { top, bottom, isAmount } = roles;
   const amountAndTop = isAmount && top !== null;
-  const topText = top === null ? '?' : lengthText({ ...top, plus: top.plus || (isStickUp(statement, top) && intervalOf(statement) === null) });
+  const topText =
+    top === null
+      ? '?'
+      : lengthText({ ...top, plus: top.plus || (isStickUp(statement, top) && intervalOf(statement) === null) });
   const bottomText = bottom === null || amountAndTop ? '?' : lengthText(bottom);
   const [perforated] = textsOfSecond(statement);
   const text = (units: DepthUnit | null): string => {
@@ -148,7 +165,10 @@ export function casingShoe(statement: Statement, above: StringSoFar | null): Out
   const full = kind.toLowerCase() === 'drv' ? 'drive' : kind;
   return {
     items: [line('casing', shoeText(`${full} shoe`, depth))],
-    why: [...(depth === '?' ? ['its depth is not told'] : []), ...notTaken(left.filter((each) => !/^(?:drv|drive)$/i.test(each)))],
+    why: [
+      ...(depth === '?' ? ['its depth is not told'] : []),
+      ...notTaken(left.filter((each) => !/^(?:drv|drive)$/i.test(each))),
+    ],
     depths: length ? [length] : [],
     openDate: null,
   };

@@ -10,8 +10,14 @@ const ignored =
   /^(?:grout|grouted|grouting|cemented|sealed|seal|seals|annulus|annular|around|casing|csg|packed|placed|used|hole|material|pack|mix|mixed|bottom|top|surface|put|poured-in|in|backfilled|backfill|back)\.?:?$/i;
 
 function rowOf(words: string): FillRow {
-  if (/\b(?:gravel|filter|sand|gvl|silica) ?-?pack(?:ed)?\b|\bpack(?:ed)?\b|\b(?:filter|silica|pea) (?:sand|gravel)\b/i.test(words)) return 'pack';
-  return /\b(?:seal|chips?|pellets?|tablets|granular|hole ?plug|backfill(?:ed)?|cuttings)\b/i.test(words) && !/\bgrout/i.test(words)
+  if (
+    /\b(?:gravel|filter|sand|gvl|silica) ?-?pack(?:ed)?\b|\bpack(?:ed)?\b|\b(?:filter|silica|pea) (?:sand|gravel)\b/i.test(
+      words,
+    )
+  )
+    return 'pack';
+  return /\b(?:seal|chips?|pellets?|tablets|granular|hole ?plug|backfill(?:ed)?|cuttings)\b/i.test(words) &&
+    !/\bgrout/i.test(words)
     ? 'seal'
     : 'grout';
 }
@@ -31,7 +37,9 @@ export function annulusFill(statement: Statement): Outcome {
   const words = spelledMaterial(wordsOf(statement));
   const row = rowOf(words);
   const { terms, left } = termsIn(words, ['fill-material', 'placement'], ignored);
-  const materials = terms.filter(({ list }) => list === 'fill-material').map(({ name }) => name);
+  const named = terms.filter(({ list }) => list === 'fill-material').map(({ name }) => name);
+  const exact = named.filter((name) => name !== 'gravel pack');
+  const materials = row === 'pack' && exact.length > 0 ? exact : named;
   const gradings = textsOf(statement, 'grading');
   const loose = row === 'seal' && materials[0] === 'bentonite slurry';
   const isPlainPack = materials.length === 0 && /\b(?:gravel|gvl) ?pack/i.test(words);
@@ -44,7 +52,10 @@ export function annulusFill(statement: Statement): Outcome {
     ...textsOf(statement, 'volume').slice(0, 1),
     ...textsOf(statement, 'bags', 'mass').slice(0, 1),
     ...textsOf(statement, 'ratio'),
-    ...terms.filter(({ list }) => list === 'placement').map(({ name }) => name).slice(0, 1),
+    ...terms
+      .filter(({ list }) => list === 'placement')
+      .map(({ name }) => name)
+      .slice(0, 1),
     ...textsOf(statement, 'date').slice(0, 1),
   ];
   const [second] = materials.slice(1);
@@ -52,7 +63,9 @@ export function annulusFill(statement: Statement): Outcome {
   const why = [
     ...(depth.includes('?') ? ['its depths are not told in full'] : []),
     ...(material === '?' ? ['its material is not told'] : []),
-    ...(second === undefined || second === material ? [] : [`a second material, "${second}", has no place on the line`]),
+    ...(second === undefined || second === material
+      ? []
+      : [`a second material, "${second}", has no place on the line`]),
     ...notTaken([...left, ...textsOf(statement, 'share', 'rate', 'pressure', 'open-date')]),
   ];
   return {
@@ -77,7 +90,10 @@ function slotIn(text: string, units: DepthUnit | null): string {
 export function wellScreen(statement: Statement): Outcome {
   const interval = intervalOf(statement);
   const lengths = lengthsOf(statement);
-  const [sized] = [...textsOf(statement, 'size'), ...lengths.filter(({ unit }) => unit === 'in' || unit === 'mm').map((each) => lengthText(each))];
+  const [sized] = [
+    ...textsOf(statement, 'size'),
+    ...lengths.filter(({ unit }) => unit === 'in' || unit === 'mm').map((each) => lengthText(each)),
+  ];
   const rest = lengths.filter(({ unit }) => unit !== 'in' && unit !== 'mm').map((each) => lengthText(each));
   const { terms, left } = termsIn(wordsOf(statement), ['casing-material', 'screen-kind', 'joint-type'], screenIgnored);
   const depth = interval ? intervalText(interval) : '? - ?';

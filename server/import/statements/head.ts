@@ -22,8 +22,18 @@ const fact = (keyword: string, label: string, takes: Fact['takes'] = 'text', bar
 const facts: readonly Fact[] = [
   fact('tag', String.raw`(?:well )?tag(?: ?(?:no\.?|number|id))?(?= ?[:=#-]| \d)`, 'text', true),
   fact('permit', String.raw`permit(?: ?(?:no\.?|number))?(?= ?[:=#-]| \d)`, 'text', true),
-  fact('licence', String.raw`(?:driller'?s? |contractor'?s? )?licen[cs]e(?: ?(?:no\.?|number))?(?= ?[:=#-]| \w*\d)`, 'text', true),
-  fact('well', String.raw`well ?(?:no\.?|number|id|name)|well(?= ?[:=#])|(?:bore)?hole ?(?:no\.?|number|id|name)|bh ?(?:no\.?|id)`, 'text', true),
+  fact(
+    'licence',
+    String.raw`(?:driller'?s? |contractor'?s? )?licen[cs]e(?: ?(?:no\.?|number))?(?= ?[:=#-]| \w*\d)`,
+    'text',
+    true,
+  ),
+  fact(
+    'well',
+    String.raw`well ?(?:no\.?|number|id|name)|well(?= ?[:=#])|(?:bore)?hole ?(?:no\.?|number|id|name)|bh ?(?:no\.?|id)`,
+    'text',
+    true,
+  ),
   fact('contractor', String.raw`(?:drilling )?contractor|drilling (?:co|company|firm)\.?|drilled by`),
   fact('technician', String.raw`driller|technician|logged by|foreman`),
   fact('owner', String.raw`(?:well ?|land ?|property ?)?owner(?:'s name)?|client|customer`),
@@ -32,9 +42,24 @@ const facts: readonly Fact[] = [
   fact('use', String.raw`(?:proposed |intended |well )?use|purpose|use of well`, 'use'),
   fact('status', String.raw`(?:well )?status`, 'status'),
   fact('place', String.raw`lat(?:itude)? ?[/,&]? ?(?:long(?:itude)?|lon)\.?|coord(?:inate)?s|gps`, 'place', true),
-  fact('ground', String.raw`(?:ground |surface |land surface )?elev(?:ation)?\.?|ground level(?= ?[:=])`, 'ground', true),
-  fact('began', String.raw`(?:date |drilling )?(?:started|began|begun|commenced|start)(?: date| drilling)?|start date`, 'date', true),
-  fact('finished', String.raw`(?:date |drilling |well )?(?:completed|finished|complete|done)(?: date| drilling)?|completion date|date of completion`, 'date', true),
+  fact(
+    'ground',
+    String.raw`(?:ground |surface |land surface )?elev(?:ation)?\.?|ground level(?= ?[:=])`,
+    'ground',
+    true,
+  ),
+  fact(
+    'began',
+    String.raw`(?:date |drilling )?(?:started|began|begun|commenced|start)(?: date| drilling)?|start date`,
+    'date',
+    true,
+  ),
+  fact(
+    'finished',
+    String.raw`(?:date |drilling |well )?(?:completed|finished|complete|done)(?: date| drilling)?|completion date|date of completion`,
+    'date',
+    true,
+  ),
   fact('reported', String.raw`(?:date )?reported|report date|date of report`, 'date', true),
 ];
 
@@ -51,11 +76,18 @@ function dateFact(keyword: string, value: string, options: ReadOptions): Outcome
   if (date === undefined) return null;
   const left = (value.slice(0, date.start) + value.slice(date.end)).replace(/[\s,.;:-]/g, '');
   const why = [
-    ...(date.iso === null ? [date.ambiguous ? open(keyword, date.written) : `"${date.written}" is no day of the calendar`] : []),
+    ...(date.iso === null
+      ? [date.ambiguous ? open(keyword, date.written) : `"${date.written}" is no day of the calendar`]
+      : []),
     ...(date.iso?.endsWith('?') ? [`the century of "${date.written}" is not written; check it`] : []),
     ...(second !== undefined || left !== '' ? ['only the date was taken'] : []),
   ];
-  return { ...nothing, items: [line('head', `${keyword} ${date.iso ?? '?'}`)], why, openDate: date.ambiguous ? date.written : null };
+  return {
+    ...nothing,
+    items: [line('head', `${keyword} ${date.iso ?? '?'}`)],
+    why,
+    openDate: date.ambiguous ? date.written : null,
+  };
 }
 
 const degrees = /^(-?\d{1,3}\.\d+) ?°? ?([ns])?[ ,;/]+(-?\d{1,3}\.\d+) ?°? ?([ew])?$/i;
@@ -102,8 +134,7 @@ export function headFact(tidied: string, options: ReadOptions): Outcome | null {
     }
     const text = valueText(each, value);
     if (text !== null) return { ...nothing, items: [line('head', text)] };
-    if (mark.trim() !== '')
-      return { ...nothing, why: [`"${value}" is not what a ${each.keyword} line takes`] };
+    if (mark.trim() !== '') return { ...nothing, why: [`"${value}" is not what a ${each.keyword} line takes`] };
   }
   return null;
 }

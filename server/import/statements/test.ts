@@ -45,11 +45,13 @@ export function yieldTest(statement: Statement): Outcome {
 }
 
 function endOf(statement: Statement, time: string | undefined, level: string): string {
-  const isDrawdown = drawdownWord.test(statement.text) && !/\b(?:to|level) (?:of )?[~+]?\d|pumping level/i.test(statement.text);
+  const isDrawdown =
+    drawdownWord.test(statement.text) && !/\b(?:to|level) (?:of )?[~+]?\d|pumping level/i.test(statement.text);
   return `${time ?? '?'} ${isDrawdown ? 'dd ' : ''}${level}`;
 }
 
-const readingForm = /^(?:at |after )?(?<count>\d+(?:\.\d+)?)(?: ?(?<unit>s|secs?|min|mins?|minutes?|m|hrs?|hours?|h))?(?:\.?[ :,;=]+|\.? - )(?:level |wl |dd )?(?<level>\d+(?:\.\d+)?(?: ?(?:'|ft|m))?)$/i;
+const readingForm =
+  /^(?:at |after )?(?<count>\d+(?:\.\d+)?)(?: ?(?<unit>s|secs?|min|mins?|minutes?|m|hrs?|hours?|h))?(?:\.?[ :,;=]+|\.? - )(?:level |wl |dd )?(?<level>\d+(?:\.\d+)?(?: ?(?:'|ft|m))?)$/i;
 
 const timeUnit = (unit: string | undefined): string => {
   if (unit === undefined) return '';

@@ -1,6 +1,16 @@
 import { type DraftItem, line, type Outcome } from '../draft.ts';
 import { type Length, lengthText } from '../lengths.ts';
-import { after, before, intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
+import {
+  after,
+  before,
+  intervalOf,
+  lengthsOf,
+  notTaken,
+  type Statement,
+  termsIn,
+  textsOf,
+  wordsOf,
+} from '../statement.ts';
 import { intervalText } from '../tokens.ts';
 
 const ignored =
@@ -53,7 +63,8 @@ export function staticLevel(statement: Statement): Outcome {
   const [date] = textsOf(statement, 'date');
   const [open] = textsOf(statement, 'open-date');
   const { left } = termsIn(wordsOf(statement), [], levelIgnored);
-  const depth = length === undefined ? '?' : lengthText(isAbove(statement, length) ? { ...length, plus: true } : length);
+  const depth =
+    length === undefined ? '?' : lengthText(isAbove(statement, length) ? { ...length, plus: true } : length);
   const text = ['level', `${depth}${datumOf(statement.text)}`, ...(date === undefined ? [] : [date])].join(' ');
   const why = [
     ...(length === undefined ? ['the level is not told'] : []),
@@ -81,4 +92,5 @@ export function lostReturns(statement: Statement): Outcome {
 }
 
 /** True where the length right behind `at`, `@` or a water word is a depth. */
-export const standsAt = (statement: Statement, length: Length): boolean => /(?:\bat|@) ?$/i.test(before(statement, length));
+export const standsAt = (statement: Statement, length: Length): boolean =>
+  /(?:\bat|@) ?$/i.test(before(statement, length));

@@ -20,7 +20,8 @@ export function pumpSet(statement: Statement): Outcome {
   return { items: [line('work', `pump ${said.join(', ')}`)], why, depths: depth ? [depth] : [], openDate: null };
 }
 
-const treatIgnored = /^(?:chlorinated|chlorine|chlorination|disinfected|disinfection|treated|well|overnight|left|contact|stood)\.?:?$/i;
+const treatIgnored =
+  /^(?:chlorinated|chlorine|chlorination|disinfected|disinfection|treated|well|overnight|left|contact|stood)\.?:?$/i;
 
 /** `disinfection 100 ppm, 12 h` */
 export function disinfected(statement: Statement): Outcome {
