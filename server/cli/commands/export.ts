@@ -1,15 +1,16 @@
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
-import type { Snapshot } from '../../analysis/snapshot.ts';
-import type { ExportedFile, ExportFormat } from '../../export/format.ts';
+import { parseText } from '../../../grammar/index.ts';
+import type { Exported, ExportedFile, ExportFormat } from '../../export/format.ts';
 import { exportFormat, exportFormats, readRecord } from '../../export/index.ts';
+import { buildLog } from '../../model/index.ts';
 import { type Arguments, type Command, choiceOption, valueOption } from '../command.ts';
-import { analyseText } from '../engine.ts';
+import { type Engine, engineFor } from '../engine.ts';
 import { type Exit, exit } from '../exit.ts';
 import { type ReadInput, readLog, singleInput } from '../inputs.ts';
 import { makeFolder, printOrWrite } from '../outputs.ts';
 import { printable } from '../printable.ts';
-import { todayFrom, todayOption } from '../today.ts';
+import { todayOption } from '../today.ts';
 import { Unusable } from '../unusable.ts';
 import type { World } from '../world.ts';
 
@@ -24,15 +25,15 @@ const isRecordFile = ({ path, text }: ReadInput): boolean =>
 const asRead = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 /** The log in a record that was exported as JSON. @throws Unusable with the place of what is wrong */
-function logOf({ name, text }: ReadInput, today: string, world: World): string {
+function logIn({ name, text, ...read }: ReadInput, world: World): ReadInput {
   const { record, fault } = readRecord(text);
   if (record === null) throw new Unusable(`${name} is no record as "drillhand schema record" describes it: ${fault}`);
   const source = record.source.join('\n');
-  if (!isDeepStrictEqual(asRead(analyseText(source, { packs: [], today }).log), record.log))
+  if (!isDeepStrictEqual(asRead(buildLog(parseText(source))), record.log))
     world.complain(
       `${printable(name)}: note: what its "log" says is not what its "source" lines say; the lines were taken\n`,
     );
-  return source;
+  return { ...read, name, text: source };
 }
 
 const baseName = ({ path }: ReadInput): string =>
@@ -67,36 +68,49 @@ function chosenFiles(files: readonly ExportedFile[], table: string | null): read
   throw new Unusable(`there is no table "${table}" of this log; it has ${names.join(', ') || 'none'}`);
 }
 
-async function made(format: ExportFormat, snapshot: Snapshot, name: string, today: string, world: World) {
-  const { lines: source, findings, record } = snapshot;
-  return format.make(record, { source, findings, name, today, asset: world.asset });
+interface Wanted {
+  readonly output: string;
+  readonly table: string | null;
+}
+
+async function writeNotation(read: ReadInput, { output }: Wanted, world: World): Promise<Exit> {
+  if (!isRecordFile(read))
+    throw new Unusable(`${read.name} is a log already; --format ${notation} writes the log of a JSON record`);
+  await printOrWrite(read, output, logIn(read, world).text, world);
+  return exit.clean;
+}
+
+async function exportedBy(format: ExportFormat, read: ReadInput, engine: Engine, world: World): Promise<Exported> {
+  const { record, lines: source, findings } = await engine.analyse(isRecordFile(read) ? logIn(read, world) : read);
+  return format.make(record, { source, findings, name: baseName(read), today: engine.today, asset: world.asset });
+}
+
+async function writeFiles(
+  format: ExportFormat,
+  read: ReadInput,
+  files: readonly ExportedFile[],
+  { output, table }: Wanted,
+  world: World,
+): Promise<void> {
+  const several = table === null && format.many;
+  for (const { name, content } of files)
+    await printOrWrite(read, several ? join(output, name) : output, content, world);
 }
 
 async function run(given: Arguments, world: World): Promise<Exit> {
   const format = formatFrom(given);
-  const output = destination(given, format);
-  const table = given.value('table');
-  if (table !== null && (format === notation || !format.many))
+  const wanted: Wanted = { output: destination(given, format), table: given.value('table') };
+  if (wanted.table !== null && (format === notation || !format.many))
     throw new Unusable('--table goes with a format of several tables: --format csv');
-  const today = todayFrom(given, world);
-  const input = await singleInput(given.positionals, world);
-  const read = await readLog(input, world);
-  const fromRecord = isRecordFile(read);
-  if (format === notation && !fromRecord)
-    throw new Unusable(`${read.name} is a log already; --format ${notation} writes the log of a JSON record`);
-  const text = fromRecord ? logOf(read, today, world) : read.text;
-  if (format === notation) {
-    await printOrWrite(input, output, text, world);
-    return exit.clean;
-  }
-  const { files, left } = await made(format, analyseText(text, { packs: [], today }), baseName(read), today, world);
-  const several = format.many && table === null;
-  if (several) await makeFolder(output, world);
-  for (const { name, content } of chosenFiles(files, table))
-    await printOrWrite(input, several ? join(output, name) : output, content, world);
+  const read = await readLog(await singleInput(given.positionals, world), world);
+  if (format === notation) return writeNotation(read, wanted, world);
+  const engine = await engineFor(given, world);
+  const { files, left } = await exportedBy(format, read, engine, world);
+  if (format.many && wanted.table === null) await makeFolder(wanted.output, world);
+  await writeFiles(format, read, chosenFiles(files, wanted.table), wanted, world);
   for (const sentence of left) world.complain(`${printable(`${read.name}: note: ${sentence}`)}\n`);
   if (files.length === 0) throw new Unusable(`${read.name}: nothing was written`);
-  return exit.clean;
+  return engine.outcome();
 }
 
 export const exportCommand: Command = {
