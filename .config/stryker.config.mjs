@@ -18,6 +18,8 @@ export default {
   vitest: { configFile: '.config/vitest.mutation.config.ts', related: false },
   coverageAnalysis: 'perTest',
   concurrency: 1,
+  // Static ones (tables, texts) take most of the time: leave them out while tests are being written.
+  ignoreStatic: process.env.DRILLHAND_MUTATE_STATIC === 'no',
   ignorePatterns: ['dist', 'client', '.git', '.cache', '*.vsix', 'samples/packs'],
   tempDirName: `.cache/stryker-${folder}`,
   reporters: ['clear-text', 'json'],

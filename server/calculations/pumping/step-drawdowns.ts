@@ -5,10 +5,11 @@ import { type Line, straightLine } from './straight-line.ts';
 
 export const about: Formula = {
   name: 'drawdown of each step by itself',
-  text: "s(n) = ∑ Δs(i) up to step n; Δs(i) drawdown read a fixed time after the step began, less the line of the step before, drawn on to that time against the logarithm of time; the line is fitted to the later half of the step's readings",
-  source: 'Hantush 1964, increments of drawdown; fitting the later half is common practice, no source',
+  text: "s(n) = ∑ Δs(i) up to step n; Δs(i) drawdown read a fixed time after the step began, less the line of the step before, drawn on to that time; that line is fitted to the later half of the step's readings, against ∑ ΔQ(j) log(t - t(j)) / Q of the steps up to it, t(j) the time at which step j began",
+  source:
+    'Hantush 1964, increments of drawdown; Birsoy and Summers 1980, time of several rates (both from memory); fitting the later half is common practice, no source',
   range:
-    'times of the whole test counted from its start; each step read for as long as the fixed time, two readings in its later half',
+    'rates above 0; times of the whole test counted from its start; each step read for as long as the fixed time, two readings in its later half',
   caution: null,
 };
 
@@ -22,28 +23,43 @@ export interface StepReadings {
 /**
  * The drawdown that each step would reach by itself after the same time, for `stepTest`. The time after each start in s.
  *
- * Source: Hantush 1964. Worked example: steps of 1.0 m and 0.8 m more, level long before the next: 1.0 and 1.8 m.
+ * Source: Hantush 1964; Birsoy and Summers 1980.
+ * Worked example: steps of 1.0 m and 0.8 m more, level long before the next: 1.0 and 1.8 m.
  */
 export function stepDrawdowns(steps: readonly StepReadings[], after: number): Outcome<Step[]> {
+  if (steps.some(({ rate }) => !(rate > 0))) return refused('a step without a rate');
   const summed: Step[] = [];
-  let before: Line | null = null;
+  let before: ((time: number) => number) | null = null;
   let sum = 0;
-  for (const step of steps) {
+  for (const [index, step] of steps.entries()) {
     const time = step.start + after;
     const reached = drawdownAt(step.readings, time);
     if (reached === null) return refused('a step was not read for as long as the chosen time');
-    sum += reached - (before === null ? 0 : before.intercept + before.slope * Math.log10(time));
+    sum += reached - (before?.(time) ?? 0);
     summed.push({ rate: step.rate, drawdown: sum });
-    const line = laterHalf(step.readings);
+    const pumped = steps.slice(0, index + 1);
+    const line = laterHalf(step, (at) => timeOfRates(pumped, at));
     if (!line.ok) return refused('a step has fewer than two readings in its later half');
-    before = line.value;
+    const { intercept, slope } = line.value;
+    before = (at) => intercept + slope * timeOfRates(pumped, at);
   }
   return known(summed);
 }
 
-function laterHalf(readings: readonly Reading[]): Outcome<Line> {
-  const later = [...readings].sort((a, b) => a.time - b.time).slice(Math.floor(readings.length / 2));
-  return straightLine(later.map(({ time, drawdown }) => ({ x: Math.log10(time), y: drawdown })));
+/** Logarithm of the time, at the last rate, that the steps so far come to: ∑ ΔQ(j) log(t − t(j)) / Q. */
+function timeOfRates(steps: readonly StepReadings[], time: number): number {
+  let [sum, before] = [0, 0];
+  for (const { rate, start } of steps) {
+    sum += (rate - before) * Math.log10(time - start);
+    before = rate;
+  }
+  return sum / before;
+}
+
+function laterHalf({ readings, start }: StepReadings, placeOf: (time: number) => number): Outcome<Line> {
+  const inOrder = readings.filter(({ time }) => time > start).sort((a, b) => a.time - b.time);
+  const later = inOrder.slice(Math.floor(inOrder.length / 2));
+  return straightLine(later.map(({ time, drawdown }) => ({ x: placeOf(time), y: drawdown })));
 }
 
 /** Read at that time, or between the readings on both sides of it; null beyond the last. */
