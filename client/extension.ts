@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
+import { registerExports } from './export/exports.ts';
 import { registerFurniture } from './furniture/furniture.ts';
-import { registerPreviews } from './preview/previews.ts';
+import { Previews, registerPreviews } from './preview/previews.ts';
 import { CheckerServer } from './server.ts';
 import { registerTyping } from './typing/typing.ts';
 
@@ -9,11 +10,13 @@ let server: CheckerServer | null = null;
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const log = vscode.window.createOutputChannel('Drillhand', { log: true });
   server = new CheckerServer(context.asAbsolutePath('dist/server.cjs'), log);
+  const previews = new Previews(context.extensionUri, server);
   context.subscriptions.push(
     log,
     vscode.commands.registerCommand('drillhand.restartServer', () => server?.restart()),
     vscode.commands.registerCommand('drillhand.showLog', () => log.show()),
-    ...registerPreviews(context, server),
+    ...registerPreviews(previews),
+    ...registerExports(context, server, previews),
     ...registerTyping(server),
     ...registerFurniture(server),
   );

@@ -64,7 +64,7 @@ export class PreviewPanel {
     if (message.type === 'scrolled') return this.#scroll.to(message.line);
     if (message.type === 'pictured') return this.#pictures.taken(message.id, message.png);
     if (message.type === 'export') {
-      await vscode.commands.executeCommand('drillhand.export', this.uri);
+      await vscode.commands.executeCommand('drillhand.printRecord', this.uri);
       return;
     }
     if (message.type === 'tied') {

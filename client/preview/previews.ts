@@ -6,8 +6,8 @@ import { PreviewPanel } from './panel.ts';
 
 const viewType = 'drillhand.preview';
 
-/** One panel a log; asking for a log's preview again brings its panel to the front. */
-class Previews implements vscode.WebviewPanelSerializer<KeptState> {
+/** One panel a log, which stays with it; asking for a log's preview again brings its panel to the front. */
+export class Previews implements vscode.WebviewPanelSerializer<KeptState> {
   readonly #byDocument = new Map<string, PreviewPanel>();
 
   constructor(
@@ -15,12 +15,11 @@ class Previews implements vscode.WebviewPanelSerializer<KeptState> {
     private readonly server: CheckerServer,
   ) {}
 
-  open(resource: vscode.Uri | undefined): void {
-    const uri = resource ?? vscode.window.activeTextEditor?.document.uri;
-    if (uri === undefined) return;
+  /** The preview of a log, in front of others. */
+  open(uri: vscode.Uri): PreviewPanel {
     const shown = this.#byDocument.get(uri.toString());
-    if (shown) shown.panel.reveal(undefined, true);
-    else this.#adopt(this.#newPanel(), uri);
+    shown?.panel.reveal(undefined, true);
+    return shown ?? this.#adopt(this.#newPanel(), uri);
   }
 
   async deserializeWebviewPanel(panel: vscode.WebviewPanel, state: KeptState | undefined): Promise<void> {
@@ -29,7 +28,7 @@ class Previews implements vscode.WebviewPanelSerializer<KeptState> {
     this.#adopt(panel, vscode.Uri.parse(state.uri));
   }
 
-  disposeAll(): void {
+  dispose(): void {
     for (const preview of this.#byDocument.values()) preview.dispose();
     this.#byDocument.clear();
   }
@@ -43,21 +42,24 @@ class Previews implements vscode.WebviewPanelSerializer<KeptState> {
     return { enableScripts: true, localResourceRoots: [resourceRoot(this.extension)] };
   }
 
-  #adopt(panel: vscode.WebviewPanel, uri: vscode.Uri): void {
+  #adopt(panel: vscode.WebviewPanel, uri: vscode.Uri): PreviewPanel {
     const preview = new PreviewPanel(uri, panel, this.extension, this.server);
     this.#byDocument.set(uri.toString(), preview);
     panel.onDidDispose(() => {
       preview.dispose();
       this.#byDocument.delete(uri.toString());
     });
+    return preview;
   }
 }
 
-export function registerPreviews(context: vscode.ExtensionContext, server: CheckerServer): vscode.Disposable[] {
-  const previews = new Previews(context.extensionUri, server);
+export function registerPreviews(previews: Previews): vscode.Disposable[] {
   return [
-    { dispose: () => previews.disposeAll() },
-    vscode.commands.registerCommand('drillhand.openPreview', (uri?: vscode.Uri) => previews.open(uri)),
+    previews,
+    vscode.commands.registerCommand('drillhand.openPreview', (resource?: vscode.Uri) => {
+      const uri = resource ?? vscode.window.activeTextEditor?.document.uri;
+      if (uri !== undefined) previews.open(uri);
+    }),
     vscode.window.registerWebviewPanelSerializer(viewType, previews),
   ];
 }
