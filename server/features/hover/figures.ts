@@ -1,5 +1,6 @@
 import type { Columns } from '../../../grammar/span.ts';
 import type { Figure } from '../../record/record.ts';
+import { figuresAt } from '../figures.ts';
 import { codeSpan, escapeMarkdown, lines, paragraphs } from '../markdown.ts';
 import { touches } from '../position.ts';
 import type { HoverPart, HoverPlace, HoverSource } from './source.ts';
@@ -15,27 +16,29 @@ const inputsLine = ({ inputs }: Figure): string | null =>
 const resultText = ({ text, otherText }: Figure): string =>
   [text, otherText].filter(Boolean).map(escapeMarkdown).join(' = ');
 
-/** A computed figure: result, formula, the numbers put in, its source, its caution. */
-const describeKnown = (figure: Figure): string =>
+const doubtText = ({ doubtful }: Figure): string => (doubtful ? ' (rests on a doubtful value)' : '');
+
+const answerOf = (figure: Figure): string =>
+  figure.value === null
+    ? `not known; waits for ${escapeMarkdown(figure.waitsFor.join(', ') || 'a fact')}`
+    : `${resultText(figure)}${doubtText(figure)}`;
+
+/** A figure as the calculation sheet has it: result, formula, the numbers put in, its source, its caution. */
+const describe = (figure: Figure): string =>
   lines([
-    `**${escapeMarkdown(figure.title)}**: ${resultText(figure)}${figure.doubtful ? ' (rests on a doubtful value)' : ''}`,
+    `**${escapeMarkdown(figure.title)}**: ${answerOf(figure)}`,
     codeSpan(figure.formula),
     inputsLine(figure),
-    `Source: ${escapeMarkdown(figure.source)}`,
+    figure.source === '' ? null : `Source: ${escapeMarkdown(figure.source)}`,
     figure.caution === null ? null : `Caution: ${escapeMarkdown(figure.caution)}`,
   ]);
 
-const describeWaiting = ({ title, waitsFor }: Figure): string =>
-  `**${escapeMarkdown(title)}**: not known; waits for ${escapeMarkdown(waitsFor.join('; ') || 'a fact')}`;
-
+/** Those that are known first. */
 const describeFigures = (figures: readonly Figure[]): string =>
   paragraphs([
-    ...figures.filter(({ value }) => value !== null).map(describeKnown),
-    lines(figures.filter(({ value }) => value === null).map(describeWaiting)),
+    ...figures.filter(({ value }) => value !== null).map(describe),
+    ...figures.filter(({ value }) => value === null).map(describe),
   ]);
-
-const figuresOfLine = ({ snapshot, at }: HoverPlace): readonly Figure[] =>
-  snapshot.record.figures.filter((figure) => (figure.span?.line ?? figure.lines[0]) === at.line);
 
 const leadOf = ({ line }: HoverPlace): Columns | null => line.keyword ?? line.depths;
 
@@ -48,7 +51,9 @@ export const hoverFigures: HoverSource = (place): HoverPart | null => {
   const lead = leadOf(place);
   if (lead === null) return null;
   const atLead = touches(lead, place.at.column);
-  const figures = figuresOfLine(place).filter((figure) => atLead || isOf(figure, lead, place.at.column));
+  const figures = figuresAt(place.snapshot.record, place.at.line).filter(
+    (figure) => atLead || isOf(figure, lead, place.at.column),
+  );
   if (figures.length === 0) return null;
   const { start, end } = atLead ? lead : (figures[0]?.span ?? lead);
   return { start, end, markdown: describeFigures(figures) };
