@@ -27,3 +27,19 @@ export const readIn = (part: Part, text: string): Line => readLine(text, context
 
 /** What is wrong with a line; a word that no list knows is kept and is nothing wrong. */
 export const faultsOf = ({ problems }: Line): Problem[] => problems.filter(({ code }) => code !== 'unknown-term');
+
+const codeWords: Readonly<Record<string, string>> = {
+  'no-place': 'has no place on this line',
+  'wrong-kind': 'is a value that this line does not take',
+  'missing-depth': 'lacks its depth',
+  'unexpected-depth': 'is a depth where none belongs',
+};
+
+/** What is wrong with a line in words; null where nothing is. */
+export function faultIn(part: Part, text: string): string | null {
+  if (text.trim() === '') return null;
+  const line = readIn(part, text);
+  const [fault] = faultsOf(line);
+  if (fault !== undefined) return `"${fault.written}" ${codeWords[fault.code] ?? `is not read (${fault.code})`}`;
+  return line.row === null && !text.trimStart().startsWith('#') ? 'not a line of this part' : null;
+}

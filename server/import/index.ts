@@ -7,6 +7,7 @@ import { tidy } from './typography.ts';
 import { tellsUnits } from './units-told.ts';
 
 export { assemble } from './assemble.ts';
+export { faultIn } from './check.ts';
 export type {
   DepthUnit,
   Entry,
@@ -19,7 +20,7 @@ export type {
   Status,
   Trouble,
 } from './notes.ts';
-export { openOptions } from './notes.ts';
+export { isPart, openOptions, parts } from './notes.ts';
 
 const drafted = (lines: readonly string[], options: ReadOptions): Drafted | Question => {
   const table = options.columns === null ? tableIn(lines) : tableSaid(lines);

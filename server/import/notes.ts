@@ -5,6 +5,8 @@ export type DepthUnit = 'm' | 'ft';
 export const parts = ['head', 'hole', 'strata', 'casing', 'drilling', 'water', 'test', 'work'] as const;
 export type Part = (typeof parts)[number];
 
+export const isPart = (name: string): name is Part => parts.some((part) => part === name);
+
 /** A line of notation, without indentation, and the part of the log that it belongs to. */
 export interface NotationLine {
   readonly part: Part;

@@ -29,8 +29,19 @@ export interface Table extends Cells {
 
 const knownNames = (cells: readonly string[]): number => new Set(cells.flatMap((cell) => roleNamed(cell) ?? [])).size;
 
-const headerIn = (rows: readonly TableRow[]): number =>
-  rows.slice(0, 10).findIndex(({ cells }) => knownNames(cells) >= 2);
+/** True for a first row without a figure above rows with figures, as wide as they are. */
+const isUnknownHeader = ([first, second]: readonly TableRow[]): boolean =>
+  first !== undefined &&
+  second !== undefined &&
+  first.cells.length > 1 &&
+  first.cells.length === second.cells.length &&
+  first.cells.every((cell) => /\p{L}/u.test(cell) && !/\d/.test(cell)) &&
+  second.cells.some(isNumeric);
+
+function headerIn(rows: readonly TableRow[]): number {
+  const named = rows.slice(0, 10).findIndex(({ cells }) => knownNames(cells) >= 2);
+  return named === -1 && isUnknownHeader(rows) ? 0 : named;
+}
 
 const isNumeric = (cell: string | undefined): boolean =>
   cell !== undefined && (lengthCell(cell) !== null || isDecimalComma(cell));

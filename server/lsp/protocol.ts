@@ -36,6 +36,46 @@ export interface Preview {
   readonly columns: readonly PreviewColumn[];
 }
 
+/** Notification, server → editor: what is known of the logs of the workspace changed. It carries nothing: ask again. */
+export const folderChangedNotification = 'drillhand/folderChanged';
+
+/** Request, editor → server: the wells of the open folders. Takes nothing, and is answered with `FolderWells`. */
+export const folderRequest = 'drillhand/folder';
+
+/** A line below a well in the view of the folder. */
+export interface FolderFact {
+  readonly label: string;
+  readonly value: string;
+  /** Name of a sign for it: `depth`, `level`, `yield`, `due`, `place`, `strings`. */
+  readonly sign: string;
+}
+
+/** One well of the folder, as the view shows it. Texts are ready to be shown; keys to sort by are null where unknown. */
+export interface FolderEntry {
+  readonly uri: string;
+  readonly label: string;
+  readonly description: string;
+  /** Plain text of several lines. */
+  readonly tooltip: string;
+  readonly state: 'errors' | 'warnings' | 'clean';
+  readonly facts: readonly FolderFact[];
+  readonly keys: {
+    readonly id: string;
+    readonly file: string;
+    readonly depth: number | null;
+    readonly due: string | null;
+    readonly findings: number;
+  };
+}
+
+export interface FolderWells {
+  readonly wells: readonly FolderEntry[];
+  /** True while logs are still being read. */
+  readonly isReading: boolean;
+  /** What the user must know of the list, such as that there are more logs than are read; else null. */
+  readonly note: string | null;
+}
+
 /** Notification, server → editor: a version of an open log has been analysed, and its preview may have changed. */
 export const analysedNotification = 'drillhand/analysed';
 
@@ -150,4 +190,95 @@ export const newLogRequest = 'drillhand/newLog';
 export interface NewLogParams {
   readonly units: string;
   readonly packs: readonly string[];
+}
+
+/** Request, editor → server: what only the crew can answer. Answered with `QuestionsAnswer`, or null for a log that is not open. */
+export const questionsRequest = 'drillhand/questions';
+
+export interface QuestionsParams {
+  readonly textDocument: { readonly uri: string };
+}
+
+/** The list as plain text, and how many questions are on it. */
+export interface QuestionsAnswer {
+  readonly text: string;
+  readonly count: number;
+}
+
+/** Request, editor → server: field notes as lines of a log, entry by entry. Answered with `NotesAnswer`, never an error. */
+export const readNotesRequest = 'drillhand/readNotes';
+
+/** What the person has answered so far; null where nothing was said. */
+export interface NotesOptions {
+  readonly units: 'm' | 'ft' | null;
+  readonly gallon: 'us' | 'imp' | null;
+  readonly dates: 'dmy' | 'mdy' | null;
+  readonly layers: 'thickness' | 'bases' | 'tops' | null;
+  readonly columns: string | null;
+}
+
+/** The notes: as text, or as the bytes of a file in base64. */
+export interface ReadNotesParams {
+  readonly text: string | null;
+  readonly base64: string | null;
+  readonly options: NotesOptions;
+}
+
+export interface NotesLine {
+  /** The part of the log that it belongs to, as `strata`. */
+  readonly part: string;
+  readonly text: string;
+}
+
+/** One line of the notes, or one row of a table; lines count from 1. */
+export interface NotesEntry {
+  readonly first: number;
+  readonly last: number;
+  readonly source: readonly string[];
+  readonly lines: readonly NotesLine[];
+  readonly status: 'understood' | 'partly' | 'not';
+  readonly why: readonly string[];
+}
+
+export interface NotesQuestion {
+  readonly about: keyof NotesOptions;
+  readonly line: number;
+  readonly says: string;
+  readonly answers: readonly string[];
+  /** True where nothing can be shown until it is answered. */
+  readonly blocking: boolean;
+}
+
+export interface NotesAnswer {
+  readonly entries: readonly NotesEntry[];
+  readonly questions: readonly NotesQuestion[];
+  /** Faults of the notes as a whole, in words. */
+  readonly troubles: readonly string[];
+  readonly units: 'm' | 'ft' | null;
+  readonly bottomUp: boolean;
+  /** The parts that a line may belong to. */
+  readonly parts: readonly string[];
+  /** Why nothing could be read, or null. */
+  readonly reason: string | null;
+}
+
+/** Request, editor → server: what is wrong with a line that a person has written. Answered with words, or null. */
+export const notesLineRequest = 'drillhand/notesLine';
+
+/** Request, editor → server: reviewed notes as the text of a log, or as lines to be put into one. Answered with `WrittenNotes`. */
+export const writeNotesRequest = 'drillhand/writeNotes';
+
+export interface WriteNotesParams {
+  readonly entries: readonly NotesEntry[];
+  readonly units: 'm' | 'ft' | null;
+  readonly gallon: 'us' | 'imp' | null;
+  readonly bottomUp: boolean;
+  /** The open log that the lines go into; null for a log of their own. */
+  readonly into: { readonly uri: string } | null;
+}
+
+export interface WrittenNotes {
+  readonly text: string;
+  /** Why nothing was written, or null. */
+  readonly reason: string | null;
 }

@@ -42,7 +42,9 @@ import {
 } from './convert.ts';
 import { exportRequests } from './export-requests.ts';
 import { furnitureRequests } from './furniture-requests.ts';
+import { notesRequests } from './notes-requests.ts';
 import { previewRequests } from './preview-requests.ts';
+import { questionsRequests } from './questions-requests.ts';
 import { onDocument, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
 import { typingRequests } from './typing-requests.ts';
@@ -123,6 +125,8 @@ export const requests: readonly Registration[] = [
   ),
   ...previewRequests,
   ...exportRequests,
+  ...questionsRequests,
   ...typingRequests,
   ...furnitureRequests,
+  ...notesRequests,
 ];

@@ -80,7 +80,7 @@ function rolesOf(statement: Statement): Roles {
   if (first === undefined) return { ...none, depths };
   if (first.parted && size === null) {
     const { depth, size: doubted } = apart(first);
-    const says = `"${lengthText(first)}" could be a length of pipe, or a length and a size; both are marked ?`;
+    const says = `"${statement.text.slice(first.start, first.end)}" could be a length of pipe, or a length and a size; both are marked ?`;
     return { ...none, bottom: depth, isAmount: true, size: doubted, why: [says], depths };
   }
   if (endsAt(statement, first)) return { ...none, bottom: first, depths };
