@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { registerExports } from './export/exports.ts';
 import { registerFurniture } from './furniture/furniture.ts';
 import { Previews, registerPreviews } from './preview/previews.ts';
+import { registerQuestions } from './questions/questions.ts';
 import { CheckerServer } from './server.ts';
 import { registerTyping } from './typing/typing.ts';
 
@@ -18,6 +19,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     ...registerPreviews(previews),
     ...registerExports(context, server, previews),
     ...registerTyping(server),
+    ...registerQuestions(server),
     ...registerFurniture(server),
   );
   await server.start();

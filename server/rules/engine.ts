@@ -30,6 +30,7 @@ function findingsOf(rule: Rule, reports: () => Iterable<Report>, settings: RuleS
     return Array.from(reports(), (report) => ({
       ...report,
       rule: rule.id,
+      crew: rule.crew ?? null,
       severity: setting && setting !== 'off' ? setting : (report.severity ?? rule.severity),
     }));
   } catch (error) {

@@ -43,6 +43,8 @@ export interface Report {
 export interface Finding extends Report {
   readonly rule: string;
   readonly severity: Severity;
+  /** What the crew is asked of it; null where it is settled at the desk. */
+  readonly crew?: string | null;
 }
 
 /** Everything a rule may look at. The record is computed when it is first asked for. */
@@ -97,6 +99,10 @@ export interface RuleWords {
   /** How to mend it. */
   readonly mend: string;
   readonly source: string;
+  /** For what only those who were at the well can settle: the question to ask them, in plain words. */
+  readonly crew?: string;
+  /** Why no fix would be honest; left out where a fix is offered. */
+  readonly unfixed?: string;
 }
 
 export interface Rule extends RuleWords {

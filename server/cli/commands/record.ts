@@ -8,15 +8,15 @@ import { printable } from '../printable.ts';
 import { todayOption } from '../today.ts';
 import type { World } from '../world.ts';
 
-function written({ record, findings, lines }: Snapshot, format: string): string {
+function written({ record, findings, lines }: Snapshot, format: string, today: string): string {
   if (format === 'json') return recordJson(record, lines);
-  return format === 'html' ? recordHtml(record, findings) : printable(recordText(record));
+  return format === 'html' ? recordHtml(record, findings, today) : printable(recordText(record, today));
 }
 
 async function run(given: Arguments, world: World): Promise<Exit> {
   const engine = await engineFor(given, world);
   const snapshot = await engine.analyse(await readLog(await singleInput(given.positionals, world), world));
-  world.print(written(snapshot, given.value('format') ?? 'text'));
+  world.print(written(snapshot, given.value('format') ?? 'text', engine.today));
   return engine.outcome();
 }
 
