@@ -1,11 +1,9 @@
 import { readLine } from '../../grammar/sections.ts';
 import { spanAt } from '../../grammar/span.ts';
 import type { Line } from '../../grammar/tree.ts';
-import { meaningOf } from '../../grammar/write.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import type { Edit } from '../rules/rule.ts';
-import { type Cells, cellsOf, isWritable } from './format/cells.ts';
-import { dashColumnOf, layDepths, widthsOf } from './format/layout.ts';
+import { linedUp } from './format/line-up.ts';
 import { type Position, placeInside } from './position.ts';
 
 /** How far up the lines of a section are lined up behind each Enter. */
@@ -27,17 +25,6 @@ function blockAbove({ tree }: Snapshot, last: number): readonly (readonly [numbe
   return block;
 }
 
-const isInterval = (line: Line): boolean => line.keyword === null && line.depths?.kind === 'interval';
-
-/** The line with its depths in their columns and everything behind them as it was typed; null where that would change what it says. */
-function linedUp(line: Line, cells: Cells, widths: ReturnType<typeof widthsOf>): string | null {
-  const rest = line.text.slice(line.depths?.end ?? 0).trim();
-  const text = layDepths(cells, widths, rest);
-  const again = readLine(text, { section: line.section, hasString: true }).line;
-  const said = line.problems.filter(({ code }) => code !== 'interval-without-dash');
-  return meaningOf(again) === meaningOf({ ...line, problems: said }) ? text : null;
-}
-
 /** `- 3.8 - 6.1` behind the dash that the editor has put there: the top says again what the dash says. */
 function topSaidAgain(line: Line, base: string | null): string | null {
   const written = /^\s*[-–—]\s+([\d.]+)\s*[-–—]\s*(?=[\d.])/.exec(line.text);
@@ -52,31 +39,25 @@ function replaced(number: number, before: string, text: string): readonly Edit[]
   return before === text ? [] : [{ span: spanAt(number, { start: 0, end: before.length }), text }];
 }
 
-function lineUpBlock(snapshot: Snapshot, at: Position): readonly Edit[] {
-  const block = blockAbove(snapshot, at.line - 1);
-  const mended = block.map(([number, line]): readonly [number, Line, string] => {
-    const text = topSaidAgain(line, baseOf(snapshot.tree.lines[number - 1])) ?? line.text;
-    return [
-      number,
-      text === line.text ? line : readLine(text, { section: line.section, hasString: true }).line,
-      line.text,
-    ];
+/** The lines of the section as they are meant, and how they stand in the text. */
+const meantLines = (snapshot: Snapshot, last: number): readonly (readonly [number, Line, string])[] =>
+  blockAbove(snapshot, last).map(([number, line]) => {
+    const text = topSaidAgain(line, baseOf(snapshot.tree.lines[number - 1]));
+    const meant = text === null ? line : readLine(text, { section: line.section, hasString: true }).line;
+    return [number, meant, line.text] as const;
   });
-  const rows = mended.flatMap(([number, line, before]) =>
-    isInterval(line) && isWritable(line) ? [{ number, line, before, cells: cellsOf(line) }] : [],
-  );
-  if (rows.length === 0) return [];
-  const widths = widthsOf(rows.map(({ cells }) => cells));
-  const edits = rows.flatMap(({ number, line, before, cells }) =>
-    replaced(number, before, linedUp(line, cells, widths) ?? before),
-  );
-  return [...edits, ...setDash(snapshot, at.line, dashColumnOf(widths))];
+
+function lineUpBlock(snapshot: Snapshot, at: Position): readonly Edit[] {
+  const block = meantLines(snapshot, at.line - 1);
+  const { texts, dashColumn } = linedUp(block.map(([, line]) => line));
+  const edits = block.flatMap(([number, , before], index) => replaced(number, before, texts[index] ?? before));
+  return [...edits, ...setDash(snapshot, at.line, dashColumn)];
 }
 
 /** Moves the dash that waits for its depth under those above. */
-function setDash({ lines }: Snapshot, number: number, column: number): readonly Edit[] {
+function setDash({ lines }: Snapshot, number: number, column: number | null): readonly Edit[] {
   const text = lines[number] ?? '';
-  if (!bareDash.test(text)) return [];
+  if (column === null || !bareDash.test(text)) return [];
   const indent = text.length - text.trimStart().length;
   return indent === column ? [] : [{ span: spanAt(number, { start: 0, end: indent }), text: ' '.repeat(column) }];
 }

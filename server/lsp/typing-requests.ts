@@ -1,10 +1,19 @@
 import { DocumentOnTypeFormattingRequest, RequestType } from 'vscode-languageserver';
 import { nextItem } from '../features/next-item.ts';
 import { onEnter } from '../features/on-type.ts';
+import { pastedRows } from '../features/paste.ts';
 import { placeOf, textEditOf } from './convert.ts';
-import { type NextItem, type NextItemParams, nextItemRequest } from './protocol.ts';
+import {
+  type NextItem,
+  type NextItemParams,
+  nextItemRequest,
+  type PastedRows,
+  type PastedRowsParams,
+  pastedRowsRequest,
+} from './protocol.ts';
 import { onDocument, type Registration } from './registration.ts';
 
+const pasted = new RequestType<PastedRowsParams, PastedRows | null, void>(pastedRowsRequest);
 const next = new RequestType<NextItemParams, NextItem | null, void>(nextItemRequest);
 
 /** What is asked while a log is typed. */
@@ -13,4 +22,5 @@ export const typingRequests: readonly Registration[] = [
     ch === '\n' ? onEnter(snapshot, placeOf(position)).map(textEditOf) : null,
   ),
   onDocument(next, null, (snapshot, { selected, offered }) => nextItem(snapshot, selected, offered)),
+  onDocument(pasted, null, (snapshot, { position, text }) => pastedRows(snapshot, placeOf(position), text)),
 ];

@@ -1,0 +1,35 @@
+import { readLine } from '../../../grammar/sections.ts';
+import type { Line } from '../../../grammar/tree.ts';
+import { meaningOf } from '../../../grammar/write.ts';
+import { type Cells, cellsOf, isWritable } from './cells.ts';
+import { dashColumnOf, layDepths, type Widths, widthsOf } from './layout.ts';
+
+/** Lines of one section with their depths in columns. */
+export interface LinedUp {
+  readonly texts: readonly string[];
+  /** The column of the dashes; null where no line has one. */
+  readonly dashColumn: number | null;
+}
+
+const isInterval = (line: Line): boolean => line.keyword === null && line.depths?.kind === 'interval';
+
+/** The line with its depths in their columns and everything behind them as it was typed; as it was where that would change what it says. */
+function withDepths(line: Line, cells: Cells, widths: Widths): string {
+  const text = layDepths(cells, widths, line.text.slice(line.depths?.end ?? 0).trim());
+  const again = readLine(text, { section: line.section, hasString: true }).line;
+  const said = line.problems.filter(({ code }) => code !== 'interval-without-dash');
+  return meaningOf(again) === meaningOf({ ...line, problems: said }) ? text : line.text;
+}
+
+/** Puts the depths of a section's lines into columns; words stay as they were typed. */
+export function linedUp(lines: readonly Line[]): LinedUp {
+  const cells = lines.map((line) => (isInterval(line) && isWritable(line) ? cellsOf(line) : null));
+  const held = cells.filter((each) => each !== null);
+  if (held.length === 0) return { texts: lines.map(({ text }) => text), dashColumn: null };
+  const widths = widthsOf(held);
+  const texts = lines.map((line, at) => {
+    const own = cells[at];
+    return own ? withDepths(line, own, widths) : line.text;
+  });
+  return { texts, dashColumn: dashColumnOf(widths) };
+}
