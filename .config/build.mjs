@@ -25,6 +25,13 @@ const bundles = [
     outfile: 'dist/webview.js',
     format: 'iife',
   },
+  {
+    platform: 'browser',
+    target: 'es2022',
+    entryPoints: ['client/webview/review.ts'],
+    outfile: 'dist/review.js',
+    format: 'iife',
+  },
 ];
 
 const bundleOne = async (options, minify) => {
@@ -46,7 +53,8 @@ export async function build({ minify = false } = {}) {
   rmSync(inRoot('dist'), { recursive: true, force: true });
   mkdirSync(inRoot('dist'), { recursive: true });
   await Promise.all([writeShippedFiles(inRoot('dist')), ...bundles.map((options) => bundleOne(options, minify))]);
-  copyFileSync(inRoot('client/webview/preview.css'), inRoot('dist/preview.css'));
+  for (const sheet of ['preview.css', 'review.css'])
+    copyFileSync(inRoot('client/webview', sheet), inRoot('dist', sheet));
   chmodSync(inRoot('dist/cli.mjs'), 0o755);
 }
 

@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { registerExports } from './export/exports.ts';
 import { registerFurniture } from './furniture/furniture.ts';
+import { registerNotes } from './notes/notes.ts';
 import { Previews, registerPreviews } from './preview/previews.ts';
 import { registerQuestions } from './questions/questions.ts';
 import { CheckerServer } from './server.ts';
@@ -17,6 +18,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     vscode.commands.registerCommand('drillhand.restartServer', () => server?.restart()),
     vscode.commands.registerCommand('drillhand.showLog', () => log.show()),
     ...registerPreviews(previews),
+    ...registerNotes(context, server),
     ...registerExports(context, server, previews),
     ...registerTyping(server),
     ...registerQuestions(server),
