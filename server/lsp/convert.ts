@@ -63,7 +63,10 @@ export function diagnosticOf(finding: Finding, uri: string): Diagnostic {
     message: finding.message,
     ...(superfluous.has(finding.rule) && { tags: [DiagnosticTag.Unnecessary] }),
     ...(related.length > 0 && {
-      relatedInformation: related.map(({ message, span }) => ({ location: { uri, range: rangeOf(span) }, message })),
+      relatedInformation: related.map(({ file, message, span }) => ({
+        location: { uri: file ?? uri, range: rangeOf(span) },
+        message,
+      })),
     }),
     data: { rule: finding.rule, limit: finding.limit ?? null },
   };
@@ -129,7 +132,7 @@ function completionItemOf(suggestion: Suggestion, at: number, replace: Span, abl
 
 export function completionListOf({ replace, suggestions }: Completion, able: CompletionAbility): CompletionList {
   return {
-    isIncomplete: true,
+    isIncomplete: false,
     ...(able.defaultRange && { itemDefaults: { editRange: rangeOf(replace) } }),
     items: suggestions.map((suggestion, at) => completionItemOf(suggestion, at, replace, able)),
   };
