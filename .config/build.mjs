@@ -1,6 +1,7 @@
-// Bundles what is shipped into dist/. `--minify` for a package; `build()` for the other scripts.
+// Bundles what is shipped into dist/ and lays the extension out for an editor. `--minify` for a package; `build()` for the other scripts.
 import { chmodSync, copyFileSync, mkdirSync, rmSync } from 'node:fs';
 import { writeShippedFiles } from './shipped-files.mjs';
+import { stageExtension } from './stage.mjs';
 import { inRoot, isMain } from './steps.mjs';
 
 const node = { platform: 'node', target: 'node20' };
@@ -56,6 +57,7 @@ export async function build({ minify = false } = {}) {
   for (const sheet of ['preview.css', 'review.css'])
     copyFileSync(inRoot('client/webview', sheet), inRoot('dist', sheet));
   chmodSync(inRoot('dist/cli.mjs'), 0o755);
+  await stageExtension();
 }
 
 if (isMain(import.meta.url)) {

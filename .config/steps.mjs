@@ -12,13 +12,13 @@ export const isMain = (moduleUrl) =>
 export const say = (text) => console.log(`\n── ${text}`);
 
 /**
- * Runs a command in the project's folder, shows what it prints as it comes unless `quiet`, and keeps it.
+ * Runs a command, in the project's folder unless `cwd` names another, shows what it prints as it comes unless `quiet`, and keeps it.
  * @returns {Promise<{code: number, output: string, errors: string}>} code 127 where the command does not exist
  */
-export function run(command, args, { env = {}, quiet = false } = {}) {
+export function run(command, args, { env = {}, quiet = false, cwd = root } = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
-      cwd: root,
+      cwd,
       env: { ...process.env, ...env },
       stdio: ['ignore', 'pipe', 'pipe'],
     });

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { enterRules } from './enter-rules.ts';
-import { type Row, type Slot, table } from './table.ts';
+import { type Row, rowById, type Slot, table } from './table.ts';
+import { snippetOf, templates } from './templates.ts';
 import { termLists } from './terms/index.ts';
 import type { ListId } from './terms/term.ts';
 import { siUnits, units } from './units.ts';
@@ -108,6 +109,19 @@ function languageConfiguration(): object {
   };
 }
 
+/** Whole sections to be put in by name; completion offers the same where they fit. */
+const editorSnippets = (): object =>
+  Object.fromEntries(
+    templates.map((template) => [
+      template.title,
+      {
+        body: snippetOf(template, 'metric').split('\n'),
+        description: rowById(template.row).doc,
+        ...(template.row === 'well' && { isFileTemplate: true }),
+      },
+    ]),
+  );
+
 const json = (value: object): string => `${JSON.stringify(value, null, 2)}\n`;
 
 const cell = (text: string): string => text.replace(/\|/g, '\\|').replace(/\n/g, ' / ');
@@ -176,6 +190,7 @@ export function generated(): GeneratedFile[] {
   return [
     { path: 'grammar/drillhand.tmLanguage.json', text: json(textMateGrammar()) },
     { path: 'grammar/language-configuration.json', text: json(languageConfiguration()) },
+    { path: 'grammar/snippets.json', text: json(editorSnippets()) },
     { path: 'grammar/README.md', text: referencePage(page) },
   ];
 }

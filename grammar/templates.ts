@@ -67,7 +67,7 @@ export const templates: readonly Template[] = [
   {
     row: 'water',
     title: 'water: where it was found, and its level',
-    lines: ['water', `  ${ask(1)}     fresh, ${ask(2)} @rate`, `  level    ${ask(3)}   ${ask(4)}`, '', '$0'],
+    lines: ['water', `  ${ask(1)}     fresh, ${ask(2)} @rate`, `  level    ${ask(3)}`, '', '$0'],
   },
   {
     row: 'test',
@@ -88,8 +88,8 @@ export const templates: readonly Template[] = [
     row: 'abandonment',
     title: 'abandonment: sealed from the bottom up',
     lines: [
-      `abandonment  ${ask(1)}`,
-      `  0    - td   \${2|neat cement,bentonite grout|}, ${ask(3)} @volume, \${4|tremie,pumped|}`,
+      'abandonment',
+      `  0    - td   \${1|neat cement,bentonite grout|}, ${ask(2)} @volume, \${3|tremie,pumped|}`,
       '',
       '$0',
     ],

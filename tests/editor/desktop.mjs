@@ -6,6 +6,7 @@ import path from 'node:path';
 import { runTests } from '@vscode/test-electron';
 import { build } from '../../.config/build.mjs';
 import { importTypeScript } from '../../.config/run.mjs';
+import { stagedExtension } from '../../.config/stage.mjs';
 import { inRoot } from '../../.config/steps.mjs';
 
 const workspace = mkdtempSync(path.join(tmpdir(), 'drillhand-desktop-'));
@@ -16,7 +17,7 @@ const installed = process.env.VSCODE_EXECUTABLE;
 
 await runTests({
   ...(installed ? { vscodeExecutablePath: installed } : {}),
-  extensionDevelopmentPath: inRoot(),
+  extensionDevelopmentPath: stagedExtension,
   extensionTestsPath: await bundleSuite(),
   launchArgs: [workspace, '--disable-extensions', '--disable-workspace-trust'],
 });

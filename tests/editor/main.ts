@@ -3,9 +3,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { type Editor, ensureEditor, installExtension } from './editor.ts';
 import type { Tests } from './suite/harness.ts';
-import { runSuiteInHost, type Totals } from './suite-in-host.ts';
+import { runSuiteInHost, stagedExtension, type Totals } from './suite-in-host.ts';
 import { takeScreenshot } from './window/driver.ts';
 import { flow } from './window/flow.ts';
+import { readingNotes } from './window/notes.ts';
 import { previewing } from './window/previewing.ts';
 import { followingThemes } from './window/themes.ts';
 import { typing } from './window/typing.ts';
@@ -62,8 +63,8 @@ async function inWindow(
 
 async function developedExtension(editor: Editor): Promise<Totals[]> {
   const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null });
-  const tests = { ...typing(workbench), ...flow(workbench), ...previewing(workbench), ...followingThemes(workbench) };
-  return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(process.cwd())]], tests);
+  const tests = { ...typing(workbench), ...flow(workbench), ...previewing(workbench), ...followingThemes(workbench), ...readingNotes(workbench) };
+  return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(stagedExtension)]], tests);
 }
 
 async function packedExtension(editor: Editor, vsix: string): Promise<Totals[]> {

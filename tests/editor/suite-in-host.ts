@@ -9,6 +9,8 @@ export interface Totals {
 }
 
 const patience = 180_000;
+/** The extension as `.config/stage.mjs` lays it out. */
+export const stagedExtension = path.resolve('.cache', 'extension');
 const suiteBundle = path.resolve('.cache', 'editor', 'suite.cjs');
 
 /** Bundles the suite into the one CommonJS file that an extension host takes. Returns its path. */
@@ -62,7 +64,7 @@ export async function runSuiteInHost(editor: Editor): Promise<Totals> {
   try {
     const end = await followSuite(workbench);
     await workbench.open([
-      ['extensionDevelopmentPath', workbench.uri(process.cwd())],
+      ['extensionDevelopmentPath', workbench.uri(stagedExtension)],
       ['extensionTestsPath', workbench.uri(suite)],
     ]);
     return await end();

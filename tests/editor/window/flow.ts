@@ -1,32 +1,8 @@
 import assert from 'node:assert/strict';
-import { writeFileSync } from 'node:fs';
-import path from 'node:path';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { openFile, runCommand, takeScreenshot, textLine } from './driver.ts';
-
-/** Time in which the checker tidies behind Enter, as a person looks up from the keys. */
-const breath = 400;
-
-/** Keys at a person's speed: words are typed, `<Name>` is pressed. */
-async function keys(workbench: Workbench, text: string): Promise<void> {
-  const { keyboard } = workbench.page;
-  for (const part of text.split(/(<[A-Za-z+]+>)/)) {
-    if (/^<.+>$/.test(part)) {
-      await keyboard.press(part.slice(1, -1));
-      await workbench.page.waitForTimeout(breath);
-    } else await keyboard.type(part, { delay: 25 });
-  }
-}
-
-async function startWith(workbench: Workbench, file: string, text: string): Promise<void> {
-  const { page } = workbench;
-  writeFileSync(path.join(workbench.workspace, file), text);
-  await openFile(page, file);
-  await page.locator('.monaco-editor .view-lines').first().click();
-  await page.keyboard.press('Control+End');
-  await page.waitForTimeout(breath);
-}
+import { runCommand, takeScreenshot, textLine } from './driver.ts';
+import { closeUnsaved, keys, startWith } from './keyboard.ts';
 
 /** The lines that the editor shows, trailing blanks and all. */
 const shownLines = (workbench: Workbench): Promise<string[]> =>
@@ -49,11 +25,6 @@ async function untilShown(workbench: Workbench, wanted: readonly string[]): Prom
   }
   assert.deepEqual(shown, wanted);
 }
-
-const closeUnsaved = async (workbench: Workbench): Promise<void> => {
-  await runCommand(workbench.page, 'File: Revert File');
-  await runCommand(workbench.page, 'View: Close All Editors');
-};
 
 const firstSuggestion = (workbench: Workbench) =>
   workbench.page.locator('.suggest-widget.visible .monaco-list-row').first();
@@ -95,7 +66,11 @@ export const flow = (workbench: Workbench): Tests => ({
   },
 
   async 'Tab steps through what a line lacks, and elsewhere it sets in'() {
-    await startWith(workbench, 'lacking.well', 'casing +0.45 - 7.2 steel 168.3 x 6.4 welded\n  grout 0 - 7.2 neat cement');
+    await startWith(
+      workbench,
+      'lacking.well',
+      'casing +0.45 - 7.2 steel 168.3 x 6.4 welded\n  grout 0 - 7.2 neat cement',
+    );
     await keys(workbench, '<Tab>0.29<Tab>9<Tab><Tab>');
     await firstSuggestion(workbench).waitFor();
     await keys(workbench, 'trem<Tab>');
@@ -103,6 +78,46 @@ export const flow = (workbench: Workbench): Tests => ({
     await takeScreenshot(workbench.page, 'what-the-line-lacks');
     await keys(workbench, '<Enter><Tab>x');
     await textLine(workbench.page, /^.{4}x$/).waitFor();
+    await closeUnsaved(workbench);
+  },
+
+  async 'rows of a sheet that are pasted become lines of the section'() {
+    const { page } = workbench;
+    await startWith(workbench, 'pasted.well', 'strata\n  0    - 0.3    topsoil\n       - ');
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.evaluate(() => navigator.clipboard.writeText('0.3\t3.8\tslty cl\tbrn\n3.8\t12\tsand\t\n'));
+    await keys(workbench, '<Control+v>');
+    await untilShown(workbench, [
+      'strata',
+      '  0    - 0.3    topsoil',
+      '  0.3  - 3.8    slty cl, brn',
+      '  3.8  - 12     sand',
+    ]);
+    await takeScreenshot(page, 'pasted');
+    await closeUnsaved(workbench);
+  },
+
+  async 'two depths without a dash are a hint with a fix, and are formatted to one'() {
+    const { page } = workbench;
+    await startWith(workbench, 'loose.well', 'strata\n');
+    await keys(workbench, '0 12 clay');
+    await page.locator('.squiggly-hint, .squiggly-info').first().waitFor({ state: 'attached' });
+    await runCommand(page, 'Format Document');
+    await textLine(page, /0\s+-.12\s+clay/).waitFor();
+    await closeUnsaved(workbench);
+  },
+
+  async 'completion offers sizes of pipe by the nominal size, with their weight'() {
+    const { page } = workbench;
+    await startWith(workbench, 'pipe.well', '');
+    await keys(workbench, 'casing +0.45 - 7.2 steel 6');
+    await page
+      .locator('.suggest-widget.visible .monaco-list-row', { hasText: /168\.3 x 7\.1/ })
+      .first()
+      .waitFor();
+    await takeScreenshot(page, 'pipe-sizes');
+    await keys(workbench, '<Tab>');
+    await textLine(page, /steel.168\.3.x.7\.1/).waitFor();
     await closeUnsaved(workbench);
   },
 });

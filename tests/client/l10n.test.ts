@@ -1,0 +1,65 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { globSync } from 'tinyglobby';
+import ts from 'typescript';
+import { describe, expect, test } from 'vitest';
+
+const root = path.join(import.meta.dirname, '../..');
+const read = (file: string): string => readFileSync(path.join(root, file), 'utf8');
+const json = (file: string): Record<string, string> => JSON.parse(read(file));
+
+/** The texts that `vscode.l10n.t` is given, anywhere in a file. */
+function textsIn(file: string): string[] {
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isCallExpression(node) && /(?:^|\.)l10n\.t$/.test(node.expression.getText())) {
+      const [text] = node.arguments;
+      found.push(text !== undefined && ts.isStringLiteralLike(text) ? text.text : `not a plain text in ${file}`);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(ts.createSourceFile(file, read(file), ts.ScriptTarget.Latest, true));
+  return found;
+}
+
+const shown = [...new Set(globSync(['client/**/*.ts'], { cwd: root }).flatMap(textsIn))].sort();
+const french = json('client/l10n/bundle.l10n.fr.json');
+const manifestWords = json('client/l10n/package.nls.json');
+const manifestFrench = json('client/l10n/package.nls.fr.json');
+
+/** `{0}` of texts, and `command:` links and code of the manifest, which a translation must keep. */
+const keptIn = (text: string): string[] => (text.match(/\{\d+\}|\(command:[^)]*\)|`[^`]*`/g) ?? []).sort();
+
+const worded =
+  /"(?:title|shortTitle|description|markdownDescription|name|label|contents|displayName)": "([^%"][^"]*)"/g;
+
+/** Names that are the same in every language. */
+const names = new Set(['Drillhand', 'drillhand', 'firstRecord']);
+
+describe('the words of the interface', () => {
+  test('every text has its French, and none is left over', () => {
+    expect(shown.length).toBeGreaterThan(0);
+    expect(Object.keys(french).sort()).toEqual(shown);
+  });
+
+  test('French keeps what stands for something', () => {
+    for (const [text, translated] of Object.entries(french)) expect(keptIn(translated), text).toEqual(keptIn(text));
+  });
+
+  test('every word of the manifest is in the files of words, and none is left over', () => {
+    const asked = [...new Set([...read('package.json').matchAll(/"%([\w.-]+)%"/g)].map(([, key]) => key ?? ''))].sort();
+    expect(Object.keys(manifestWords).sort()).toEqual(asked);
+    expect(Object.keys(manifestFrench).sort()).toEqual(asked);
+  });
+
+  test('the French of the manifest keeps links and code', () => {
+    for (const [key, text] of Object.entries(manifestWords))
+      expect(keptIn(manifestFrench[key] ?? ''), key).toEqual(keptIn(text));
+  });
+
+  test('the manifest itself has no words of its own', () => {
+    const { contributes } = JSON.parse(read('package.json'));
+    const own = [...JSON.stringify(contributes, null, 1).matchAll(worded)].map(([, text]) => text ?? '');
+    expect(own.filter((text) => !names.has(text))).toEqual([]);
+  });
+});

@@ -1,0 +1,87 @@
+import assert from 'node:assert/strict';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Tests } from '../suite/harness.ts';
+import type { Workbench } from '../workbench.ts';
+import { openFile, runCommand, takeScreenshot, textLine } from './driver.ts';
+import { closeUnsaved, keys } from './keyboard.ts';
+
+const listEntry = (workbench: Workbench, words: string) =>
+  workbench.page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first();
+
+/** The settings of the workspace: the program that the task runs is the one that was built here. */
+function nameCommandLine(workbench: Workbench): void {
+  const folder = path.join(workbench.workspace, '.vscode');
+  mkdirSync(folder, { recursive: true });
+  const settings = { 'drillhand.commandLine.path': path.resolve('dist', 'cli.mjs') };
+  writeFileSync(path.join(folder, 'settings.json'), JSON.stringify(settings));
+}
+
+/** What stands around the text. */
+export const furniture = (workbench: Workbench): Tests => ({
+  async 'a new log asks for its units and its packs, and begins with question marks that Tab goes to'() {
+    const { page } = workbench;
+    await runCommand(page, 'Drillhand: New Well Log');
+    await listEntry(workbench, 'feet and inches, US gallons').click();
+    await listEntry(workbench, 'general').waitFor();
+    await listEntry(workbench, 'ontario-903').click();
+    await keys(workbench, '<Enter>');
+    await textLine(page, /^well\s+\?$/).waitFor();
+    await keys(workbench, 'KH-09<Tab><Tab>Kestrel Hollow Co-op');
+    await textLine(page, /^well\s+KH-09$/).waitFor();
+    await textLine(page, /^units\s+ft.in.gal-us$/).waitFor();
+    await textLine(page, /^rules\s+ontario-903$/).waitFor();
+    await textLine(page, /^owner\s+Kestrel.Hollow.Co-op$/).waitFor();
+    await takeScreenshot(page, 'new-log');
+    // An untitled log without text can be closed without being asked about.
+    await keys(workbench, '<Escape><Control+a><Delete>');
+    await closeUnsaved(workbench);
+  },
+
+  async 'the language status says what was found and what the log is checked against'() {
+    const { page } = workbench;
+    await openFile(page, 'no-shoe.well');
+    const status = page.locator('#status\\.languageStatus');
+    await status.waitFor();
+    await status.hover();
+    const shown = page.locator('.hover-language-status', { hasText: /checked against general/ });
+    await shown.waitFor();
+    assert.match((await shown.textContent()) ?? '', /\d (?:error|warning|remark)|No findings/);
+    await takeScreenshot(page, 'language-status');
+    await page.mouse.move(400, 400);
+    await closeUnsaved(workbench);
+  },
+
+  async 'the walkthrough leads to a first record'() {
+    const { page } = workbench;
+    await runCommand(page, 'Welcome: Open Walkthrough...');
+    await listEntry(workbench, 'From a first line to a first record').click();
+    await page.getByText('See the record').first().click();
+    await page.getByRole('button', { name: 'Open Preview to the Side' }).first().waitFor();
+    await takeScreenshot(page, 'walkthrough');
+    await closeUnsaved(workbench);
+  },
+
+  async 'the task checks every log, and what it finds is listed among the problems'() {
+    const { page } = workbench;
+    nameCommandLine(workbench);
+    await runCommand(page, 'Tasks: Run Task');
+    await keys(workbench, 'drillhand');
+    const entry = listEntry(workbench, 'check every log');
+    if (!(await entry.isVisible())) await listEntry(workbench, 'drillhand').click();
+    await entry.click();
+    await listEntry(workbench, 'Continue without scanning')
+      .click({ timeout: 3000 })
+      .catch(() => undefined);
+    await page
+      .locator('.terminal-wrapper', { hasText: /in \d+ files/ })
+      .first()
+      .waitFor({ timeout: 30_000 })
+      .catch(() => undefined);
+    await takeScreenshot(page, 'task');
+    await runCommand(page, 'View: Focus Problems');
+    await page.locator('.markers-panel .monaco-list-row', { hasText: 'no-shoe.well' }).first().waitFor();
+    await takeScreenshot(page, 'task-problems');
+    await runCommand(page, 'View: Close Panel');
+  },
+});

@@ -1,0 +1,32 @@
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Workbench } from '../workbench.ts';
+import { openFile, runCommand } from './driver.ts';
+
+/** Time in which the checker tidies behind Enter, as a person looks up from the keys. */
+const breath = 400;
+
+/** Keys at a person's speed: words are typed, `<Name>` is pressed. */
+export async function keys(workbench: Workbench, text: string): Promise<void> {
+  const { keyboard } = workbench.page;
+  for (const part of text.split(/(<[A-Za-z+]+>)/)) {
+    if (/^<.+>$/.test(part)) {
+      await keyboard.press(part.slice(1, -1));
+      await workbench.page.waitForTimeout(breath);
+    } else await keyboard.type(part, { delay: 25 });
+  }
+}
+
+export async function startWith(workbench: Workbench, file: string, text: string): Promise<void> {
+  const { page } = workbench;
+  writeFileSync(path.join(workbench.workspace, file), text);
+  await openFile(page, file);
+  await page.locator('.monaco-editor .view-lines').first().click();
+  await page.keyboard.press('Control+End');
+  await page.waitForTimeout(breath);
+}
+
+export const closeUnsaved = async (workbench: Workbench): Promise<void> => {
+  await runCommand(workbench.page, 'File: Revert File');
+  await runCommand(workbench.page, 'View: Close All Editors');
+};
