@@ -27,6 +27,12 @@ export function depthScale(window: DepthWindow, top: number, height: number, uni
   return { window, top, mmPerMetre: 1000 / denominator, denominator };
 }
 
+/** The scale 1 to `denominator`; where that is no number above 0, 1 to 1. */
+export function givenScale(window: DepthWindow, top: number, denominator: number): DepthScale {
+  const sound = Number.isFinite(denominator) && denominator > 0 ? denominator : 1;
+  return { window, top, mmPerMetre: 1000 / sound, denominator: sound };
+}
+
 export const yOf = (scale: DepthScale, depth: number): number =>
   scale.top + (depth - scale.window.top) * scale.mmPerMetre;
 

@@ -77,3 +77,17 @@ export function placeLayers(strata: readonly Stratum[], hole: number | null): Pl
   });
   return { layers: layers.sort((a, b) => a.top - b.top || a.bottom - b.bottom), unplaced };
 }
+
+/* Depths closer than this are one, in metres: rounding of feet. */
+const sameDepth = 0.005;
+
+/** Stretches between the layers, and below them down to the bottom of the hole, of which no ground is logged. */
+export function gapsOf(layers: readonly Layer[], hole: number | null): { top: number; bottom: number }[] {
+  const gaps: { top: number; bottom: number }[] = [];
+  let reached = 0;
+  for (const { top, bottom } of [...layers, { top: hole ?? 0, bottom: hole ?? 0 }]) {
+    if (top - reached > sameDepth) gaps.push({ top: reached, bottom: top });
+    reached = Math.max(reached, bottom);
+  }
+  return layers.length === 0 ? [] : gaps;
+}

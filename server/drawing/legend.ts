@@ -1,8 +1,13 @@
+import type { Stratum } from '../model/log.ts';
+import { contactShapes } from './columns/lithology.ts';
+import type { Contact } from './layers.ts';
 import { ellipse, filled, line, outlined, type Part, polygon, rect, type Shape, stroked, type Tile } from './shapes.ts';
 import type { Sheet } from './sheet.ts';
 import { fitted, rowHeight, textRow, textWidth, types } from './text.ts';
 import { fillLook } from './tiles/fill-tiles.ts';
-import { groundTile } from './tiles/ground-tiles.ts';
+import { shownWith, stratumTile } from './tiles/second-materials.ts';
+import { cutStyle } from './well/cuts.ts';
+import { pumpShapes } from './well/pump.ts';
 import { capital } from './words.ts';
 
 interface Entry {
@@ -19,13 +24,22 @@ const tileSwatch =
     rect(x, y, swatchWidth, swatchHeight, { ...filled('paper'), tile: tile.id, stroke: 'ink', width: 0.15 }),
   ];
 
+/** What the pattern of a layer stands for: its material, and the others that show in it. */
+function groundName(stratum: Stratum): string {
+  const { ground, principal } = stratum;
+  if (ground === null || ground.class === 'unknown') return 'not recorded';
+  const second = shownWith(stratum);
+  const name = principal?.name ?? ground.class;
+  return second.length === 0 ? name : `${name} with ${second.join(' and ')}`;
+}
+
 /** The grounds of the log, each pattern once, under the names of its materials. */
 function groundEntries({ log }: Sheet): Entry[] {
   const names = new Map<string, { tile: Tile; names: string[] }>();
-  for (const { ground, principal } of log.strata) {
-    const tile = groundTile(ground);
+  for (const stratum of log.strata) {
+    const tile = stratumTile(stratum);
     const entry = names.get(tile.id) ?? { tile, names: [] };
-    const name = ground === null || ground.class === 'unknown' ? 'not recorded' : (principal?.name ?? ground.class);
+    const name = groundName(stratum);
     if (!entry.names.includes(name) && entry.names.length < 3) entry.names.push(name);
     names.set(tile.id, entry);
   }
@@ -114,22 +128,40 @@ const gasSwatch = (x: number, y: number): Shape[] => [
 
 const querySwatch = (x: number, y: number): Shape[] => [textRow('?', x + 4, y + 0.6, types.doubt, 'middle')];
 
-const dashedSwatch = (x: number, y: number): Shape[] => [
+const contactSwatch =
+  (contact: Contact) =>
+  (x: number, y: number): Shape[] =>
+    contactShapes({ x, y, width: swatchWidth, height: swatchHeight }, y + swatchHeight / 2, contact);
+
+const contactNames: Readonly<{ [C in Contact]: string }> = {
+  sharp: 'Sharp contact',
+  approximate: 'Approximate contact (~)',
+  doubtful: 'Doubtful contact (?)',
+};
+
+/** The sorts of contact, where there is more than the sharp one. */
+function contactEntries({ layers }: Sheet): Entry[] {
+  const there = new Set(layers.layers.flatMap((layer) => [layer.topContact, layer.bottomContact]));
+  const sorts = (['sharp', 'approximate', 'doubtful'] as const).filter((contact) => there.has(contact));
+  if (there.size === 0 || (there.size === 1 && there.has('sharp'))) return [];
+  return sorts.map((contact) => ({ text: contactNames[contact], swatch: contactSwatch(contact) }));
+}
+
+const cutSwatch = (x: number, y: number): Shape[] => [
   line(
     [
-      [x, y + 2.1],
-      [x + swatchWidth, y + 2.1],
+      [x + 4, y],
+      [x + 4, y + swatchHeight],
     ],
-    stroked('ink', 0.3, [1.6, 1]),
+    cutStyle,
   ),
 ];
 
-function markEntries({ log, layers, pumping }: Sheet): Entry[] {
+const pumpSwatch = (x: number, y: number): Shape[] => pumpShapes(x + 4, y + 0.2, y + swatchHeight);
+
+function markEntries({ log, pumping }: Sheet): Entry[] {
   const slotted = log.strings.some(
     (string) => string.screens.length + string.perforated.length > 0 || string.kind === 'screen',
-  );
-  const isApproximate = layers.layers.some(
-    (layer) => layer.topContact === 'approximate' || layer.bottomContact === 'approximate',
   );
   const entries: (readonly [boolean, Entry])[] = [
     [log.water.found.length > 0, { text: 'Water found', swatch: foundSwatch }],
@@ -137,7 +169,8 @@ function markEntries({ log, layers, pumping }: Sheet): Entry[] {
     [pumping.length > 0, { text: 'Pumping water level', swatch: pumpingSwatch }],
     [slotted, { text: 'Screen or slotted pipe', swatch: slottedSwatch }],
     [log.water.gas.length > 0, { text: 'Gas', swatch: gasSwatch }],
-    [isApproximate, { text: 'Approximate contact', swatch: dashedSwatch }],
+    [log.strings.some(({ cuts }) => cuts.length > 0), { text: 'Cut off', swatch: cutSwatch }],
+    [log.pumps.some(({ set }) => set !== null), { text: 'Pump', swatch: pumpSwatch }],
     [log.questions.length > 0, { text: 'Not recorded, or doubtful', swatch: querySwatch }],
   ];
   return entries.filter(([needed]) => needed).map(([, entry]) => entry);
@@ -168,7 +201,10 @@ function flowed(entries: readonly Entry[], width: number): Placed[] {
 
 /** What the patterns and marks of the drawing mean; only those that it uses. */
 export function legendPart(sheet: Sheet, left: number, top: number, width: number): { part: Part; height: number } {
-  const placed = flowed([...groundEntries(sheet), ...fillEntries(sheet), ...markEntries(sheet)], width);
+  const placed = flowed(
+    [...groundEntries(sheet), ...contactEntries(sheet), ...fillEntries(sheet), ...markEntries(sheet)],
+    width,
+  );
   const shapes = placed.flatMap(({ entry, x, row }) => {
     const y = top + row * rowPitch;
     const textTop = y + (swatchHeight - rowHeight(types.small)) / 2;
@@ -184,9 +220,6 @@ export function legendPart(sheet: Sheet, left: number, top: number, width: numbe
 /** The patterns that the sheet's drawing uses, each once. */
 export function tilesOf({ log }: Sheet): Tile[] {
   const fills = [...log.strings.flatMap((string) => string.fills), ...log.abandonments.flatMap(({ fills }) => fills)];
-  const tiles = [
-    ...log.strata.map(({ ground }) => groundTile(ground)),
-    ...fills.map((fill) => fillLook(fill.fillClass).tile),
-  ];
+  const tiles = [...log.strata.map(stratumTile), ...fills.map((fill) => fillLook(fill.fillClass).tile)];
   return [...new Map(tiles.map((tile) => [tile.id, tile])).values()];
 }

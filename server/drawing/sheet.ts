@@ -11,22 +11,27 @@ export interface Sheet {
   readonly log: WellLog;
   /** The file's unit of depth. */
   readonly unit: string;
+  /** All depths of the log, and those that are shown. */
+  readonly whole: DepthWindow;
   readonly window: DepthWindow;
   readonly layers: PlacedLayers;
   readonly well: WellGeometry;
   readonly pumping: readonly PumpingLevel[];
 }
 
-export function sheetOf(record: WellRecord): Sheet {
+/** The whole of a log; with `shown` the stretch of it that one page shows, drawn as wide as on the other pages. */
+export function sheetOf(record: WellRecord, shown: DepthWindow | null = null): Sheet {
   const { log } = record;
-  const window = depthWindow(record);
+  const whole = depthWindow(record);
+  const window = shown ?? whole;
   return {
     record,
     log,
     unit: log.units.depth,
+    whole,
     window,
     layers: placeLayers(log.strata, log.totalDepth),
-    well: wellGeometry(log, window),
+    well: wellGeometry(log, whole, window),
     pumping: pumpingLevels(log),
   };
 }

@@ -1,5 +1,6 @@
 import type { ColumnId } from './columns/column.ts';
-import { columnIds, type DrawOptions, defaultDrawOptions } from './scene.ts';
+import { type DrawingOptions, defaultDrawingOptions } from './options.ts';
+import { columnIds } from './tracks.ts';
 import { capital } from './words.ts';
 
 /** What is asked of a drawing on a page beside the text. */
@@ -12,6 +13,7 @@ export interface SheetWishes {
 
 const titles: Partial<Readonly<{ [C in ColumnId]: string }>> = {
   lithology: 'Ground',
+  rate: 'Penetration rate',
   well: 'Well as built',
   notes: 'Construction and water',
 };
@@ -26,13 +28,13 @@ const leastForElevation = 100;
 const narrowest = 60;
 
 /* What stands on the second sheet where there is no room for all: the well, its words, and the depths to read it by. */
-const onSecond: ReadonlySet<ColumnId> = new Set(['depth', 'well', 'notes']);
-const onSecondAlone: ReadonlySet<ColumnId> = new Set(['well', 'notes']);
+const onSecond: ReadonlySet<ColumnId> = new Set(['depth', 'rate', 'flush', 'well', 'notes']);
+const onSecondAlone: ReadonlySet<ColumnId> = new Set(['rate', 'flush', 'well', 'notes']);
 
 /** How the drawing is laid out in the room that there is: all columns beside each other, or ground and well one below the other. */
-export function sheetsFor({ hidden, widthMm }: SheetWishes): Partial<DrawOptions>[] {
+export function sheetsFor({ hidden, widthMm }: SheetWishes): Partial<DrawingOptions>[] {
   const columns = columnIds.filter((id) => !hidden.includes(id));
-  const width = Math.min(Math.max(widthMm ?? defaultDrawOptions.widthMm, narrowest), defaultDrawOptions.widthMm);
+  const width = Math.min(Math.max(widthMm ?? defaultDrawingOptions.widthMm, narrowest), defaultDrawingOptions.widthMm);
   const ground = columns.filter((id) => !onSecondAlone.has(id) && (id !== 'elevation' || width >= leastForElevation));
   const well = columns.filter((id) => onSecond.has(id));
   const isOne =

@@ -55,9 +55,16 @@ export function measureText(measure: Measure | null): string {
   return `${measure.bound ?? ''}${aboutMark(measure)}${number}${doubtMark(measure)}${unit}`;
 }
 
+/* Feet and inches make long fractions of a foot; nobody reads a tape below a hundredth. */
+function depthDigits(value: number, decimals: number): string {
+  const text = numberText(value, decimals);
+  const isLong = text.slice(text.indexOf('.') + 1).length > Math.max(decimals, 2);
+  return text.includes('.') && isLong ? value.toFixed(2) : text;
+}
+
 function depthNumber(depth: Depth, unit: string): string {
   const { value, number } = depth;
-  if (number !== null && !depth.td) return numberText(Math.abs(number), depth.decimals);
+  if (number !== null && !depth.td) return depthDigits(Math.abs(number), depth.decimals);
   return value === null ? '?' : numberText(inUnit(Math.abs(value), unit), 2);
 }
 

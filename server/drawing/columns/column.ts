@@ -4,7 +4,7 @@ import type { Box, Part } from '../shapes.ts';
 import type { Sheet } from '../sheet.ts';
 import type { WellFrame } from '../well/frame.ts';
 
-export type ColumnId = 'depth' | 'elevation' | 'lithology' | 'description' | 'well' | 'notes';
+export type ColumnId = 'depth' | 'elevation' | 'lithology' | 'description' | 'well' | 'notes' | 'rate' | 'flush';
 
 /** Where a column stands and what stands beside it. */
 export interface ColumnPlace {

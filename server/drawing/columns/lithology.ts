@@ -1,9 +1,10 @@
-import { shown, yOf } from '../depth-scale.ts';
-import type { Contact, Layer } from '../layers.ts';
+import { isShown, shown, yOf } from '../depth-scale.ts';
+import type { Extent } from '../depth-window.ts';
+import { type Contact, gapsOf, type Layer } from '../layers.ts';
 import { type Box, ellipse, filled, line, type Part, rect, type Shape, type Style, stroked, tiled } from '../shapes.ts';
 import { textRow, types } from '../text.ts';
-import { groundTile } from '../tiles/ground-tiles.ts';
-import { intervalWithUnit } from '../words.ts';
+import { stratumTile } from '../tiles/second-materials.ts';
+import { intervalWithUnit, metresText } from '../words.ts';
 import type { Column, ColumnPlace } from './column.ts';
 
 const contactStyles: Readonly<{ [C in Contact]: Style }> = {
@@ -30,14 +31,40 @@ function layerPart(layer: Layer, { scale, box }: ColumnPlace, unit: string): Par
     name: 'layer',
     line: layer.stratum.line,
     title: layerTitle(layer, unit),
-    shapes: [rect(box.x, top, box.width, bottom - top, tiled(groundTile(layer.stratum.ground).id)), ...query],
+    shapes: [rect(box.x, top, box.width, bottom - top, tiled(stratumTile(layer.stratum).id)), ...query],
+  };
+}
+
+const gapSide = stroked('doubt', 0.2, [0.8, 0.8]);
+
+/** A stretch of which nobody logged the ground: open, with a query. */
+function gapPart(gap: Extent, { scale, box }: ColumnPlace, unit: string): Part {
+  const [top, bottom] = [yOf(scale, shown(scale.window, gap.top)), yOf(scale, shown(scale.window, gap.bottom))];
+  const query = textRow('?', box.x + box.width / 2, (top + bottom - types.doubt.size) / 2, types.doubt, 'middle');
+  return {
+    name: 'gap',
+    line: null,
+    title: `No ground logged from ${metresText(gap.top, unit)} to ${metresText(gap.bottom, unit)}`,
+    shapes: [
+      ...[box.x, box.x + box.width].map((x) =>
+        line(
+          [
+            [x, top],
+            [x, bottom],
+          ],
+          gapSide,
+        ),
+      ),
+      ...(bottom - top > types.doubt.size ? [query] : []),
+    ],
   };
 }
 
 const side = stroked('ink', 0.15);
 const queryWidth = 2.6;
 
-function contactShapes(box: Box, y: number, contact: Contact): Shape[] {
+/** A contact across a box: full, dashed, or dashed with a query. */
+export function contactShapes(box: Box, y: number, contact: Contact): Shape[] {
   const [left, right] = [box.x, box.x + box.width];
   const style = contactStyles[contact];
   if (contact !== 'doubtful')
@@ -99,7 +126,7 @@ function sidesPart(layers: readonly Layer[], { scale, box }: ColumnPlace): Part 
   const shapes = layers.flatMap((layer) => {
     const [top, bottom] = [yOf(scale, shown(scale.window, layer.top)), yOf(scale, shown(scale.window, layer.bottom))];
     const surface =
-      layer.top === 0
+      layer.top === 0 && isShown(scale.window, 0)
         ? [
             line(
               [
@@ -126,21 +153,25 @@ function sidesPart(layers: readonly Layer[], { scale, box }: ColumnPlace): Part 
   return { name: 'sides', line: null, title: 'Logged ground', shapes };
 }
 
+const layersShown = (layers: readonly Layer[], window: Extent): Layer[] =>
+  layers.filter((layer) => layer.bottom > window.top && layer.top < window.bottom);
+
 /** The layers by their patterns, and the contacts between them. */
 export const lithologyColumn: Column = {
   id: 'lithology',
   heading: () => 'Ground',
   subheading: () => '',
-  width: 16,
+  width: 13.5,
   grows: false,
   rise: 0,
   isNeeded: () => true,
   labels: () => [],
-  parts: ({ layers, unit, window }, place) => [
-    ...layers.layers
-      .filter((layer) => layer.bottom > window.top && layer.top < window.bottom)
-      .map((layer) => layerPart(layer, place, unit)),
-    sidesPart(layers.layers, place),
+  parts: ({ log, layers, unit, window }, place) => [
+    ...layersShown(layers.layers, window).map((layer) => layerPart(layer, place, unit)),
+    ...gapsOf(layers.layers, log.totalDepth)
+      .filter(({ top, bottom }) => top < window.bottom && bottom > window.top)
+      .map((gap) => gapPart(gap, place, unit)),
+    sidesPart(layersShown(layers.layers, window), place),
     ...contactsOf(layers.layers)
       .filter(({ depth }) => depth >= window.top && depth <= window.bottom)
       .map(({ depth, contact, line: at }) => ({

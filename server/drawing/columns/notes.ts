@@ -3,15 +3,17 @@ import { type Label, labelText, type PlacedLabel, rowsOf } from '../labels.ts';
 import { ellipse, filled, line, type Part, type Shape, stroked } from '../shapes.ts';
 import type { Sheet } from '../sheet.ts';
 import { type Type, types } from '../text.ts';
+import { cutTitle } from '../well/cuts.ts';
 import { fillTitle } from '../well/fills.ts';
 import { centralizersTitle, fittingTitle } from '../well/fittings.ts';
 import { xAt } from '../well/frame.ts';
 import { type DrawnString, holeAt } from '../well/geometry.ts';
 import { holeTitle } from '../well/hole.ts';
+import { pumpTitle } from '../well/pump.ts';
 import { screenTitle, stringTitle } from '../well/strings.ts';
 import { lostDepth, lostTitle } from '../well/trouble-marks.ts';
-import { foundDepth, foundTitle, levelTitle } from '../well/water-marks.ts';
-import { depthWithUnit, unitName } from '../words.ts';
+import { drawnLevels, foundDepth, foundTitle, levelTitle } from '../well/water-marks.ts';
+import { unitName } from '../words.ts';
 import type { Column, ColumnPlace } from './column.ts';
 
 interface Note {
@@ -77,7 +79,7 @@ function stringNotes({ unit }: Sheet, drawn: DrawnString): Note[] {
     ...string.pitless.map((pitless) =>
       note(pitless.line, fittingTitle('Pitless adapter', pitless, unit), metresOf(pitless.depth), outer),
     ),
-    ...string.cuts.map((cut) => note(cut.line, `Cut off at ${depthWithUnit(cut.to, unit)}`, metresOf(cut.to), outer)),
+    ...string.cuts.map((cut) => note(cut.line, cutTitle(cut, unit), metresOf(cut.to), outer)),
     ...string.fills.map((fill) =>
       note(fill.line, fillTitle(fill, unit), metresOf(fill.depth) ?? within(fill.interval, 0.55), null),
     ),
@@ -86,9 +88,7 @@ function stringNotes({ unit }: Sheet, drawn: DrawnString): Note[] {
 
 const waterNotes = ({ log, unit }: Sheet): Note[] => [
   ...log.water.found.map((found) => note(found.line, foundTitle(found, unit), foundDepth(found), null, types.water)),
-  ...log.water.levels
-    .slice(-1)
-    .map((level) => note(level.line, levelTitle(level, unit), metresOf(level.level), 0, types.water)),
+  ...drawnLevels(log).map((level) => note(level.line, levelTitle(level, unit), metresOf(level.level), 0, types.water)),
   ...log.water.gas.map((gas) => note(gas.line, fittingTitle('Gas', gas, unit), metresOf(gas.depth), null)),
   ...log.drilling.flatMap((drilling) =>
     drilling.lost.map((lost) => note(lost.line, lostTitle(lost, unit), lostDepth(lost), null)),
@@ -106,14 +106,7 @@ function otherNotes({ log, unit, well, pumping, window }: Sheet): Note[] {
     ...log.pumps.flatMap((pump) =>
       pump.set === null
         ? []
-        : [
-            note(
-              pump.line,
-              `Pump set at ${depthWithUnit(pump.set, unit)}`,
-              Math.min(metresOf(pump.set) ?? window.bottom, window.bottom),
-              0,
-            ),
-          ],
+        : [note(pump.line, pumpTitle(pump, unit), Math.min(metresOf(pump.set) ?? window.bottom, window.bottom), 0)],
     ),
   ];
 }
@@ -125,7 +118,7 @@ const notesOf = (sheet: Sheet): Note[] => [
   ...otherNotes(sheet),
 ];
 
-const gutter = 7;
+const gutter = 5.5;
 
 const labelOf = (each: Note, width: number, { window }: Sheet): Label => ({
   name: each.type === types.water ? 'note-water' : 'note',
@@ -170,7 +163,7 @@ export const notesColumn: Column = {
   id: 'notes',
   heading: () => 'Construction and water',
   subheading: ({ unit }) => `depths in ${unitName(unit)}`,
-  width: 52,
+  width: 41,
   grows: true,
   rise: 0.5,
   isNeeded: () => true,

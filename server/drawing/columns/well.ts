@@ -7,7 +7,7 @@ export const wellColumn: Column = {
   id: 'well',
   heading: () => 'Well as built',
   subheading: (_, frame) => (frame === null ? '' : exaggerationWords(frame)),
-  width: 38,
+  width: 34,
   grows: false,
   rise: 0,
   isNeeded: () => true,

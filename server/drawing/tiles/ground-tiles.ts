@@ -187,6 +187,21 @@ const numbered: Readonly<{ [fgdc: number]: Motif }> = {
     ],
   ],
   627: brick,
+  628: [
+    4.4,
+    3.2,
+    [
+      ...bricks(4.4, 1.6),
+      ...dots([
+        [0.55, 1.4],
+        [2.9, 1.2],
+        [1.7, 2],
+        [3.9, 2.1],
+        [2.2, 0.3],
+        [0.4, 2.8],
+      ]),
+    ],
+  ],
   629: [
     4.4,
     3.2,
@@ -685,6 +700,33 @@ const numbered: Readonly<{ [fgdc: number]: Motif }> = {
       0.4,
     ),
   ],
+  731: [
+    3.6,
+    3.4,
+    strokes([
+      [
+        [0.4, 1],
+        [1, 0.4],
+        [1.6, 1],
+      ],
+      [
+        [2.2, 2.7],
+        [2.8, 2.1],
+        [3.4, 2.7],
+      ],
+    ]),
+  ],
+  732: [
+    4.2,
+    3.6,
+    triangles(
+      [
+        [1, 0.9],
+        [3.1, 2.6],
+      ],
+      0.7,
+    ),
+  ],
 };
 
 const rockStrokes: Motif = [
@@ -811,7 +853,20 @@ const families: Readonly<{ [family: string]: Motif }> = {
     ),
   ],
   rock: rockStrokes,
-  void: bare,
+  void: [
+    6,
+    6,
+    strokes([
+      [
+        [0, 0],
+        [6, 6],
+      ],
+      [
+        [0, 6],
+        [6, 0],
+      ],
+    ]),
+  ],
   unknown: bare,
 };
 

@@ -14,9 +14,9 @@ function stringDoubts(frame: WellFrame, drawn: DrawnString): Part[] {
   const x = xAt(frame, drawn.inner, 1) - 1.6;
   const name = `${string.kind} ${string.number}`;
   const marks: Part[] = [];
-  if (!drawn.topKnown || isDoubtful(string.interval.top))
+  if (drawn.top === drawn.head && (!drawn.topKnown || isDoubtful(string.interval.top)))
     marks.push(query(frame, x, drawn.top, string.line, `Top of ${name} not certain`));
-  if (!drawn.bottomKnown || isDoubtful(string.interval.bottom))
+  if (drawn.bottom === drawn.foot && (!drawn.bottomKnown || isDoubtful(string.interval.bottom)))
     marks.push(query(frame, x, drawn.bottom, string.line, `Foot of ${name} not certain`));
   if (!drawn.sizeKnown)
     marks.push(query(frame, x, (drawn.top + drawn.bottom) / 2, string.line, `Size of ${name} not known`));

@@ -95,10 +95,10 @@ const mostJoints = 2000;
 /** Depths of the joints, from the foot up. */
 function jointDepths(drawn: DrawnString): number[] {
   const depths: number[] = [];
-  let depth = drawn.bottom;
+  let depth = drawn.foot;
   for (const { count, length } of drawn.string.joints?.lengths ?? []) {
     const each = length.value ?? 0;
-    for (let n = 0; each > 0 && n < count && depth - each > drawn.top + 1e-6 && depths.length < mostJoints; n += 1) {
+    for (let n = 0; each > 0 && n < count && depth - each > drawn.head + 1e-6 && depths.length < mostJoints; n += 1) {
       depth -= each;
       depths.push(depth);
     }
@@ -109,7 +109,8 @@ function jointDepths(drawn: DrawnString): number[] {
 function jointParts(frame: WellFrame, drawn: DrawnString): Part[] {
   const { joints } = drawn.string;
   if (joints === null) return [];
-  const shapes = jointDepths(drawn).flatMap((depth) =>
+  const shown = jointDepths(drawn).filter((depth) => isShown(frame.scale.window, depth));
+  const shapes = shown.flatMap((depth) =>
     bothSides((side) => [
       rect(
         wallLeft(frame, drawn, side) - 0.2,
@@ -174,7 +175,7 @@ const flushDepth = 1;
 /** The string that a cap sits on: the narrowest of those that come to the surface and stay. */
 export function cappedString(frame: WellFrame): DrawnString | null {
   const staying = frame.well.strings.filter(
-    ({ string, top }) => !string.temporary && string.kind !== 'screen' && top <= flushDepth,
+    ({ string, head, top }) => !string.temporary && string.kind !== 'screen' && head <= flushDepth && head === top,
   );
   return staying.reduce<DrawnString | null>(
     (best, each) => (best === null || each.outer < best.outer ? each : best),

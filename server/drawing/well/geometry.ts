@@ -7,11 +7,16 @@ export interface HoleStretch extends Extent {
   readonly diameter: number;
   /** False where the notes do not say how wide it is: the diameter is then only how it is drawn. */
   readonly known: boolean;
+  /** True where the hole goes on below what is shown. */
+  readonly continues: boolean;
 }
 
 /** A string with what is needed to draw it, in metres. */
 export interface DrawnString extends Extent {
   readonly string: PipeString;
+  /** Its ends, whether they are shown or not. */
+  readonly head: number;
+  readonly foot: number;
   readonly outer: number;
   readonly inner: number;
   readonly sizeKnown: boolean;
@@ -88,6 +93,7 @@ function holeStretches(bored: readonly Bored[], otherwise: number): HoleStretch[
       line: winner.line,
       diameter: winner.diameter ?? otherwise,
       known: winner.diameter !== null,
+      continues: false,
     });
   }
   return joined(stretches);
@@ -108,18 +114,32 @@ function joined(stretches: readonly HoleStretch[]): HoleStretch[] {
 const topOf = (string: PipeString): number | null => finite(string.cuts.at(-1)?.to) ?? finite(string.interval.top);
 const footOf = (string: PipeString): number | null => finite(string.interval.bottom) ?? finite(string.shoe?.depth);
 
-function drawnString(string: PipeString, window: DepthWindow, holeWidth: number): DrawnString[] {
+/** What is shown of the hole. */
+const holeShown = (stretches: readonly HoleStretch[], shown: DepthWindow): HoleStretch[] =>
+  stretches
+    .filter(({ top, bottom }) => top < shown.bottom && bottom > shown.top)
+    .map((stretch) => ({
+      ...stretch,
+      top: Math.max(stretch.top, shown.top),
+      bottom: Math.min(stretch.bottom, shown.bottom),
+      continues: stretch.bottom > shown.bottom,
+    }));
+
+function drawnString(string: PipeString, window: DepthWindow, shown: DepthWindow, holeWidth: number): DrawnString[] {
   const [top, foot] = [topOf(string), footOf(string)];
   const bottom = foot ?? (top === null ? null : window.bottom);
   if (bottom === null) return [];
-  const [high, low] = [Math.min(top ?? 0, bottom), Math.max(top ?? 0, bottom)];
+  const head = Math.max(Math.min(top ?? 0, bottom), window.top);
+  const low = Math.min(Math.max(top ?? 0, bottom), window.bottom);
   const size = pipeWidths(string, holeWidth);
   return [
     {
       string,
       ...size,
-      top: Math.max(high, window.top),
-      bottom: Math.min(low, window.bottom),
+      head,
+      foot: low,
+      top: Math.max(head, shown.top),
+      bottom: Math.min(low, shown.bottom),
       topKnown: top !== null,
       bottomKnown: foot !== null,
     },
@@ -139,8 +159,8 @@ function unsoundDiameter(log: WellLog): number | null {
   return [...bored, ...pipes].find((each) => each !== null && !isSound(each)) ?? null;
 }
 
-/** The hole and the strings of a log, in metres, cut to the window. */
-export function wellGeometry(log: WellLog, window: DepthWindow): WellGeometry {
+/** The hole and the strings of a log, in metres, as wide as in the whole window and cut to what is shown of it. */
+export function wellGeometry(log: WellLog, window: DepthWindow, shown: DepthWindow): WellGeometry {
   const bored = boredOf(log, window);
   const outsides = log.strings.map(({ size }) => drawable(size.outsideDiameter));
   const pipe = widestOf(outsides, 0);
@@ -151,13 +171,10 @@ export function wellGeometry(log: WellLog, window: DepthWindow): WellGeometry {
     ),
     widestDrawn,
   );
-  const strings = log.strings
-    .slice(0, mostDrawn)
-    .flatMap((string) => drawnString(string, window, otherwise))
-    .filter((each) => each.top < each.bottom);
+  const strings = log.strings.slice(0, mostDrawn).flatMap((string) => drawnString(string, window, shown, otherwise));
   return {
-    hole: holeStretches(bored, otherwise),
-    strings: strings.sort((a, b) => b.outer - a.outer),
+    hole: holeShown(holeStretches(bored, otherwise), shown),
+    strings: strings.filter((each) => each.top < each.bottom).sort((a, b) => b.outer - a.outer),
     widest: strings.reduce((most, each) => Math.max(most, each.outer), otherwise),
     unsound: unsoundDiameter(log),
   };

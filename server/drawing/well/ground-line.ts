@@ -1,4 +1,5 @@
 import type { WellLog } from '../../model/log.ts';
+import { isShown } from '../depth-scale.ts';
 import { line, type Part, type Shape, stroked } from '../shapes.ts';
 import { measureText } from '../words.ts';
 import { part, type WellFrame, xAt, yAt } from './frame.ts';
@@ -31,13 +32,16 @@ function groundStretch(from: number, to: number, y: number): Shape[] {
 }
 
 /** The ground surface on both sides of the well. */
-export function groundPart(frame: WellFrame, log: WellLog): Part {
+export function groundParts(frame: WellFrame, log: WellLog): Part[] {
+  if (!isShown(frame.scale.window, 0)) return [];
   const y = yAt(frame, 0);
   const width = holeAt(frame.well, 0)?.diameter ?? frame.well.widest;
   const { box } = frame;
   const elevation = log.ground === null ? '' : `, ${measureText(log.ground.elevation)}`;
-  return part('ground', log.ground?.line ?? null, `Ground surface${elevation}`, [
-    ...groundStretch(box.x + 0.6, xAt(frame, width, -1), y),
-    ...groundStretch(xAt(frame, width, 1), box.x + box.width - 0.6, y),
-  ]);
+  return [
+    part('ground', log.ground?.line ?? null, `Ground surface${elevation}`, [
+      ...groundStretch(box.x + 0.6, xAt(frame, width, -1), y),
+      ...groundStretch(xAt(frame, width, 1), box.x + box.width - 0.6, y),
+    ]),
+  ];
 }

@@ -12,7 +12,7 @@ const styleOf = (stretch: HoleStretch) => (stretch.known ? wall : unknownWall);
 function stretchShapes(frame: WellFrame, stretch: HoleStretch, below: HoleStretch | undefined): Shape[] {
   const [top, bottom] = [yAt(frame, stretch.top), yAt(frame, stretch.bottom)];
   const [left, right] = [xAt(frame, stretch.diameter, -1), xAt(frame, stretch.diameter, 1)];
-  const ledge = below && below.top === stretch.bottom ? below.diameter : 0;
+  const ledge = below && below.top === stretch.bottom ? below.diameter : stretch.continues ? stretch.diameter : 0;
   return [
     rect(left, top, right - left, bottom - top, filled('paper')),
     ...bothSides((side) => [

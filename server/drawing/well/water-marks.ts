@@ -3,7 +3,7 @@ import { isShown } from '../depth-scale.ts';
 import { filled, line, outlined, type Part, polygon, type Shape, stroked } from '../shapes.ts';
 import { depthWithUnit, intervalWithUnit, listed, measureText, momentText, wordsText } from '../words.ts';
 import { bothSides, part, type Side, type WellFrame, xAt, yAt } from './frame.ts';
-import { boreAt, holeAt } from './geometry.ts';
+import { boreAt, extentOf, holeAt } from './geometry.ts';
 import type { PumpingLevel } from './pumping-level.ts';
 
 /** Rate of a water found, saying whether it is what that depth adds or everything so far. */
@@ -47,9 +47,9 @@ function arrow(frame: WellFrame, depth: number, side: Side): Shape[] {
 }
 
 function foundBracket(frame: WellFrame, found: WaterFound): Shape[] {
-  const { window } = frame.scale;
-  const [top, bottom] = [found.interval?.top?.value, found.interval?.bottom?.value];
-  if (top == null || bottom == null || !isShown(window, top) || !isShown(window, bottom)) return [];
+  const extent = extentOf(found.interval, frame.scale.window);
+  if (extent === null) return [];
+  const { top, bottom } = extent;
   return bothSides((side) => {
     const x = holeWall(frame, (top + bottom) / 2, side) + side * 5;
     return [
@@ -68,9 +68,10 @@ function foundBracket(frame: WellFrame, found: WaterFound): Shape[] {
 export const foundParts = (frame: WellFrame, log: WellLog): Part[] =>
   log.water.found.flatMap((found) => {
     const depth = foundDepth(found);
-    if (depth === null || !isShown(frame.scale.window, depth)) return [];
-    const shapes = [...bothSides((side) => arrow(frame, depth, side)), ...foundBracket(frame, found)];
-    return [part('water', found.line, foundTitle(found, frame.unit), shapes)];
+    const arrows =
+      depth !== null && isShown(frame.scale.window, depth) ? bothSides((side) => arrow(frame, depth, side)) : [];
+    const shapes = [...arrows, ...foundBracket(frame, found)];
+    return shapes.length === 0 ? [] : [part('water', found.line, foundTitle(found, frame.unit), shapes)];
   });
 
 const markReach = 1.5;
@@ -117,10 +118,16 @@ function levelMark(frame: WellFrame, depth: number, open: boolean): Shape[] {
 export const levelTitle = (level: WaterLevel, unit: string): string =>
   listed([`Static level ${depthWithUnit(level.level, unit)}`, momentText(level.date)]);
 
-/** Static level as last measured, and the deepest pumping level of each test. */
+/* Of a well that was measured for years the last levels are drawn. */
+const mostLevels = 4;
+
+/** The static levels that are shown. */
+export const drawnLevels = ({ water }: WellLog): WaterLevel[] => water.levels.slice(-mostLevels);
+
+/** The static levels, and the deepest pumping level of each test. */
 export function levelParts(frame: WellFrame, log: WellLog, pumping: readonly PumpingLevel[]): Part[] {
   const { window } = frame.scale;
-  const still = log.water.levels.filter(({ level }) => level?.value != null && isShown(window, level.value)).slice(-1);
+  const still = drawnLevels(log).filter(({ level }) => isShown(window, level?.value ?? Number.NaN));
   return [
     ...pumping
       .filter(({ depth }) => isShown(window, depth))
