@@ -16,7 +16,7 @@ export function boreIngredient(bore: readonly Layer<Wall>[], stretch: Stretch, u
     value: found.known ? found.volume : null,
     inputs: found.known ? inputsOf(found.walls, units) : [],
     waitsFor: factsOf(found, units),
-    doubtful: false,
+    doubtful: found.known && found.walls.some((wall) => wall.of.doubtful),
     significant: 3,
     decimals: null,
     unit: null,

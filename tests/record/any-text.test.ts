@@ -48,6 +48,17 @@ describe('whatever the text', () => {
           ]);
           expect(from.every((line) => line >= 0 && line < text.split(/\r\n|\r|\n/).length)).toBe(true);
         }
+        for (const { id, value, text: shown, otherText, inputs } of record.figures) {
+          if (value !== null) expect([id, inputs.filter((input) => input.value === null)]).toEqual([id, []]);
+          for (const number of [value, ...inputs.map((input) => input.value)]) {
+            expect([id, number === null || (Number.isFinite(number) && !Object.is(number, -0))]).toEqual([id, true]);
+          }
+          const texts = [shown, otherText, ...inputs.map((input) => input.text)];
+          expect([
+            id,
+            texts.filter((each) => /NaN|Infinity|undefined|null|\d[eE][-+]?\d|^-0(\.0*)?( |$)/.test(each)),
+          ]).toEqual([id, []]);
+        }
         expect(new Set(record.figures.map((figure) => figure.id)).size).toBe(record.figures.length);
       }),
       { numRuns: 600 },

@@ -39,7 +39,7 @@ function figuresOf(fill: Fill, number: number, bore: ReturnType<typeof openBore>
         id: `abandonment.${number}.volume`,
         title: 'volume to seal',
         formula: about,
-        ingredients: [{ ...volume, doubtful: intervalInDoubt(fill.interval) }],
+        ingredients: [{ ...volume, doubtful: volume.doubtful || intervalInDoubt(fill.interval) }],
       },
       log.units,
     ),

@@ -1,11 +1,12 @@
 import { about as ofGaps, widestGap } from '../../calculations/casing/centralizer-gaps.ts';
 import { jointsTally, about as ofJoints } from '../../calculations/casing/joints-tally.ts';
 import { type Formula, known, type Outcome, refused } from '../../calculations/formula.ts';
-import type { FileUnits, PipeString } from '../../model/log.ts';
+import type { FileUnits, PipeString, WellLog } from '../../model/log.ts';
 import { figureOf, type Recipe } from '../figure.ts';
 import { decimals } from '../format-number.ts';
 import { nameOf } from '../geometry/strings.ts';
 import { depthOf, type Ingredient, lengthOf, measured, ofFigure, together, worked } from '../ingredient.ts';
+import { linesInDoubt } from '../lines-in-doubt.ts';
 import type { Figure } from '../record.ts';
 import { footForGaps, gapsOf } from '../strings/centralizers.ts';
 import type { Family } from './family.ts';
@@ -19,12 +20,13 @@ const ofLength: Formula = {
 };
 
 /** `casing.N.length`, `.joints-length`, `.joints-difference`, `.connections`, `.centralizers.widest-gap`. */
-export const casingFigures: Family = ({ log }) => log.strings.flatMap((string) => figuresOf(string, log.units));
+export const casingFigures: Family = ({ log }) => log.strings.flatMap((string) => figuresOf(string, log));
 
-function figuresOf(string: PipeString, units: FileUnits): Figure[] {
+function figuresOf(string: PipeString, log: WellLog): Figure[] {
+  const { units } = log;
   const length = lengthFigure(string, units);
   const figures = [length];
-  if (string.joints) figures.push(...jointsFigures(string, length, units));
+  if (string.joints) figures.push(...jointsFigures(string, length, log));
   if (string.centralizers) figures.push(gapFigure(string, units));
   return figures;
 }
@@ -45,10 +47,12 @@ export const lengthFigure = (string: PipeString, units: FileUnits): Figure =>
   );
 
 /** The joints added up, their difference from the length of the string, and how many times they meet. */
-function jointsFigures(string: PipeString, length: Figure, units: FileUnits): Figure[] {
+function jointsFigures(string: PipeString, length: Figure, log: WellLog): Figure[] {
+  const { units } = log;
+  const doubtful = linesInDoubt(log).has(string.joints?.line ?? string.line);
   const joints = string.joints?.lengths ?? [];
   const each = joints.map((joint, index) => jointIngredient(string, joint, index));
-  const all = together(each.length > 0 ? each : [noJoints(string)], () => tallyOf(joints).total);
+  const all = { ...together(each.length > 0 ? each : [noJoints(string)], () => tallyOf(joints).total), doubtful };
   const common = { shown: 'length', formula: ofJoints, digits: 'sum', at: string.joints ?? string } as const;
   const total = figureOf(
     {
@@ -71,17 +75,19 @@ function jointsFigures(string: PipeString, length: Figure, units: FileUnits): Fi
     compute: (metres, ofString) => metres - ofString,
     digits: all.decimals === null ? 'sum' : decimals(all.decimals),
   };
-  return [total, figureOf(difference, units), connectionsFigure(string, units)];
+  return [total, figureOf(difference, units), connectionsFigure(string, doubtful, units)];
 }
 
 const tallyOf = (joints: readonly Joint[]) =>
   jointsTally(joints.map(({ count, length }) => ({ count, length: length.value ?? 0 })));
 
 /** Places where two joints meet: welds, where the string is welded. */
-function connectionsFigure(string: PipeString, units: FileUnits): Figure {
+function connectionsFigure(string: PipeString, doubtful: boolean, units: FileUnits): Figure {
   const joints = string.joints?.lengths ?? [];
   const line = string.joints?.line ?? string.line;
-  const counts = joints.map(({ count }, index) => worked(`joints ${index + 1}`, count, 'ratio', units, { line }));
+  const counts = joints.map(({ count }, index) =>
+    worked(`joints ${index + 1}`, count, 'ratio', units, { line, doubtful }),
+  );
   const welds = string.joint?.id === 'welded' ? 'welds' : 'places where joints meet';
   return figureOf(
     {

@@ -12,6 +12,7 @@ import type { RecordContext } from '../context.ts';
 import { figureOf, type Recipe } from '../figure.ts';
 import { openBore } from '../geometry/open-bore.ts';
 import { depthOf, measured, ofFigure, worked } from '../ingredient.ts';
+import { bottomOf, intervalInDoubt } from '../intervals.ts';
 import type { Figure } from '../record.ts';
 import { staticLevelOf } from '../water/static-level.ts';
 import type { Family } from './family.ts';
@@ -33,6 +34,7 @@ function waterFigure(at: Disinfection, { log, hole }: RecordContext): Figure {
   const top = depthOf('static level', level?.level ?? null, level?.line ?? at.line, 'the static level');
   const bottom = worked('depth of the hole', log.totalDepth, 'length', log.units, {
     waitsFor: ['the depth of the hole'],
+    doubtful: log.hole.some(({ interval }) => bottomOf(interval) === log.totalDepth && intervalInDoubt(interval)),
   });
   const ready = top.value !== null && bottom.value !== null;
   const stretch = { top: Math.max(0, top.value ?? 0), bottom: bottom.value ?? 0 };

@@ -30,10 +30,12 @@ export interface Analysed {
   readonly distanceFrom: Measure | null;
   /** Time from which the casing's storage no longer rules, s; 0 in an observation well. */
   readonly from: number;
+  /** True where `from` rests on a doubtful size or rate. */
+  readonly fromInDoubt: boolean;
   readonly units: FileUnits;
 }
 
-const readingsIngredient = ({ series, well }: Analysed, used: readonly Reading[]): Ingredient => {
+const readingsIngredient = ({ series, well, fromInDoubt }: Analysed, used: readonly Reading[]): Ingredient => {
   const [first, last] = [used[0]?.time ?? 0, used.at(-1)?.time ?? 0];
   const enough = used.length > 0;
   return {
@@ -48,7 +50,7 @@ const readingsIngredient = ({ series, well }: Analysed, used: readonly Reading[]
       },
     ],
     waitsFor: enough ? [] : [`drawdowns of ${well}`],
-    doubtful: series.doubtful,
+    doubtful: series.doubtful || fromInDoubt,
     significant: null,
     decimals: null,
     unit: null,
@@ -233,11 +235,14 @@ function whyNoFit(rate: number | null, used: readonly Reading[]): string | null 
 }
 
 /** Residual drawdown against t/t′. `pumped` is the time pumped, s, at the last rate. */
-export function recoveryFigure(analysed: Analysed, pumped: number | null): Figure {
+export function recoveryFigure(analysed: Analysed, pumped: number | null, doubtful: boolean): Figure {
   const used = inWindow(analysed.series.readings, 0, Number.POSITIVE_INFINITY);
   const rate = analysed.rate?.value ?? null;
   const fit = rate === null || pumped === null ? refused('nothing was pumped') : recovery(rate, pumped, used, whole);
-  const time = worked('time pumped', pumped, 'time', analysed.units, { waitsFor: ['the time that the pump stopped'] });
+  const time = worked('time pumped', pumped, 'time', analysed.units, {
+    waitsFor: ['the time that the pump stopped'],
+    doubtful,
+  });
   return figureOf(
     {
       id: `${analysed.id}.recovery.transmissivity`,

@@ -4,8 +4,10 @@ import { about as ofCapacity, specificCapacity } from '../../calculations/pumpin
 import { innermost } from '../../model/casing-top.ts';
 import type { Depth, ObservedWell, Phase, Test, WellLog } from '../../model/log.ts';
 import { figureOf } from '../figure.ts';
+import { stringInDoubt } from '../geometry/strings.ts';
 import { type Ingredient, measured, worked } from '../ingredient.ts';
 import { inDoubt } from '../intervals.ts';
+import { linesInDoubt } from '../lines-in-doubt.ts';
 import type { Figure } from '../record.ts';
 import {
   drawdownOf,
@@ -123,16 +125,18 @@ function pumpedAnalysis(test: Test, well: ReadWell, log: WellLog): Own {
   const casing = innermost(log.strings, { moment: test.start?.from ?? null, line: test.line });
   const inside = casing?.size.insideDiameter ?? null;
   const base = { id: `test.${test.number}`, well: 'the pumped well', at: test, rate, series, units: log.units };
-  const analysed = { ...base, distance: null, distanceFrom: null, from: 0 };
+  const analysed = { ...base, distance: null, distanceFrom: null, from: 0, fromInDoubt: false };
   if (inside === null || rate?.value == null) return { analysed, storage: [], radius: nominalRadius };
   const fit = cooperJacob(rate.value, series.readings, { from: null, to: null }, null);
   const end = fit.ok ? casingStorageTime(inside / 2, 0, fit.value.transmissivity) : null;
   const from = end?.ok ? end.value : 0;
+  const fromInDoubt = (casing !== null && stringInDoubt(casing)) || inDoubt(rate) || series.doubtful;
   const radius = worked('inside radius of the casing', inside / 2, 'diameter', log.units, {
     line: casing?.line ?? null,
+    doubtful: fromInDoubt,
   });
   const storage = fit.ok ? [storageFigure(test, radius, fit.value.transmissivity, log)] : [];
-  return { analysed: { ...analysed, from }, storage, radius: inside / 2 };
+  return { analysed: { ...analysed, from, fromInDoubt }, storage, radius: inside / 2 };
 }
 
 const storageFigure = (test: Test, radius: Ingredient, transmissivity: number, { units }: WellLog): Figure =>
@@ -161,6 +165,7 @@ function observedAnalysis(test: Test, observed: ObservedWell, index: number, log
     distance: observed.distance?.value ?? Number.NaN,
     distanceFrom: observed.distance,
     from: 0,
+    fromInDoubt: false,
     units: log.units,
   };
 }
@@ -191,10 +196,19 @@ function recoveryFigures(test: Test, well: ReadWell, log: WellLog): Figure[] {
     distance: null,
     distanceFrom: null,
     from: 0,
+    fromInDoubt: false,
     units: log.units,
   };
-  return [recoveryFigure(analysed, timePumped(pumping, stopOf(phase, test), test))];
+  return [
+    recoveryFigure(analysed, timePumped(pumping, stopOf(phase, test), test), timeInDoubt(pumping, phase, test, log)),
+  ];
 }
+
+/** True where a rate, a time of the pumping, or the line of the recovery itself is in doubt. */
+const timeInDoubt = (pumping: readonly Phase[], recovered: Phase, test: Test, log: WellLog): boolean =>
+  linesInDoubt(log).has(recovered.span.line) ||
+  inDoubt(test.duration) ||
+  pumping.some(({ rate, readings }) => inDoubt(rate) || readings.some(({ elapsed }) => inDoubt(elapsed)));
 
 /** When the pump stopped, s on the pumping clock: as written, else after the duration in the head of the test. */
 const stopOf = (phase: Phase, test: Test): number | null => phase.stop ?? test.duration?.value ?? null;
@@ -207,5 +221,7 @@ const observedRecoveries = (test: Test, log: WellLog): Figure[] =>
     const pumping = pumpingPhases(pumpedWell(test, log));
     const base = observedAnalysis(test, observed, index, log);
     const analysed = { ...base, rate: pumping.at(-1)?.rate ?? test.rate, series: seriesOf(phase, well.rest) };
-    return [recoveryFigure(analysed, timePumped(pumping, stopOf(phase, test), test))];
+    return [
+      recoveryFigure(analysed, timePumped(pumping, stopOf(phase, test), test), timeInDoubt(pumping, phase, test, log)),
+    ];
   });

@@ -1,10 +1,10 @@
 import type { Formula } from '../../calculations/formula.ts';
 import { belowTop, elevationOf, about as ofLevels } from '../../calculations/water/levels.ts';
-import { topOfCasing } from '../../model/casing-top.ts';
+import { innermost, topOfCasing } from '../../model/casing-top.ts';
 import type { FileUnits, WaterFound, WaterLevel, WellLog } from '../../model/log.ts';
 import { figureOf } from '../figure.ts';
 import { depthOf, type Ingredient, measured, together, worked } from '../ingredient.ts';
-import { bottomOf } from '../intervals.ts';
+import { bottomOf, inDoubt } from '../intervals.ts';
 import type { Figure } from '../record.ts';
 import { staticLevelOf } from '../water/static-level.ts';
 import { depthText } from '../words.ts';
@@ -91,7 +91,9 @@ function commonUnit(found: readonly WaterFound[]): string | null {
 }
 
 function levelFigures(level: WaterLevel, log: WellLog): Figure[] {
-  const bgs = depthOf('level', level.level, level.line, 'the static level');
+  const written = depthOf('level', level.level, level.line, 'the static level');
+  const fromTop = level.level?.datum === 'toc';
+  const bgs = { ...written, doubtful: written.doubtful || (fromTop && topInDoubt(level, log)) };
   return [
     levelFigure('', 'static level below ground', level, log, [bgs], (depth) => depth),
     levelFigure('-toc', 'static level below the top of the casing', level, log, [bgs, stickUp(level, log)], belowTop),
@@ -125,11 +127,21 @@ const levelFigure = (
 /** Height of the top of the innermost string above ground on the day of the level. */
 function stickUp(level: WaterLevel, log: WellLog): Ingredient {
   const top = topOfCasing(log.strings, { moment: level.date, line: level.line });
-  const string = log.strings.find((each) => each.interval.top?.value === top && top !== null);
-  const facts = { waitsFor: ['the height of the top of the casing on that day'], line: string?.line ?? null };
+  const string = innermost(log.strings, { moment: level.date, line: level.line });
+  const facts = {
+    waitsFor: ['the height of the top of the casing on that day'],
+    line: string?.line ?? null,
+    doubtful: topInDoubt(level, log),
+  };
   const height = worked('top of casing above ground', top === null ? null : 0 - top, 'length', log.units, facts);
   const written = string?.interval.top;
   return { ...height, decimals: written?.decimals ?? null, unit: written?.unit ?? null };
+}
+
+/** True where the top of the casing on the day of a level is in doubt, as set or as cut. */
+function topInDoubt({ date, line }: WaterLevel, { strings }: WellLog): boolean {
+  const string = innermost(strings, { moment: date, line });
+  return string !== null && [string.interval.top, ...string.cuts.map(({ to }) => to)].some(inDoubt);
 }
 
 const groundOf = (level: WaterLevel, log: WellLog): Ingredient =>

@@ -5,7 +5,7 @@ import { plainText, show } from '../display.ts';
 import { significant } from '../format-number.ts';
 import { within } from '../geometry/layers.ts';
 import { type Ingredient, measured, worked } from '../ingredient.ts';
-import { inDoubt, intervalInDoubt } from '../intervals.ts';
+import { intervalInDoubt } from '../intervals.ts';
 import type { AnnulusPiece, FigureInput } from '../record.ts';
 import { stretchText } from '../words.ts';
 import { annulusOf, annulusWaitsFor, netOf } from './fill-record.ts';
@@ -50,10 +50,9 @@ const mostPiecesShown = 12;
 
 /** The bare annulus of a fill, m3, with the diameters and depths of its pieces. */
 export function annulusIngredient(placed: PlacedFill, context: RecordContext): Ingredient {
-  const { fill, string, place } = placed;
+  const { fill, place } = placed;
   const value = annulusOf(placed);
   const waitsFor = annulusWaitsFor(placed, context);
-  const { size } = string;
   return {
     value,
     inputs: [
@@ -61,7 +60,7 @@ export function annulusIngredient(placed: PlacedFill, context: RecordContext): I
       ...restInput(place.pieces.slice(mostPiecesShown), placed, context),
     ],
     waitsFor: value === null && waitsFor.length === 0 ? ['an annulus in the ground'] : waitsFor,
-    doubtful: place.doubtful || intervalInDoubt(fill.interval) || inDoubt(size.outside) || inDoubt(size.nominal),
+    doubtful: place.doubtful || intervalInDoubt(fill.interval),
     significant: digitsShown,
     decimals: null,
     unit: null,
@@ -128,7 +127,7 @@ const ofPart = (name: string, part: Part, { fill }: PlacedFill, context: RecordC
     },
   ],
   waitsFor: part.waitsFor,
-  doubtful: false,
+  doubtful: part.doubtful,
   significant: null,
   decimals: null,
   unit: null,

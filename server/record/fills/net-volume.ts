@@ -3,16 +3,17 @@ import type { Fill, PipeString } from '../../model/log.ts';
 import type { FillPlace } from '../geometry/fill-pieces.ts';
 import { type HoleWall, wideHoleBelow } from '../geometry/hole-walls.ts';
 import { type Layer, uncovered, within } from '../geometry/layers.ts';
-import { footOf, nameOf } from '../geometry/strings.ts';
-import { bottomOf, type Stretch } from '../intervals.ts';
+import { footOf, nameOf, sizeInDoubt, stringInDoubt } from '../geometry/strings.ts';
+import { bottomOf, inDoubt, intervalInDoubt, type Stretch } from '../intervals.ts';
 
 /** A volume in m3 with what it waits for; `value` null where a fact is missing, 0 where there is none of it. */
 export interface Part {
   readonly value: number | null;
   readonly waitsFor: readonly string[];
+  readonly doubtful: boolean;
 }
 
-const none: Part = { value: 0, waitsFor: [] };
+const none: Part = { value: 0, waitsFor: [], doubtful: false };
 
 const pumped = new Set(['cement', 'bentonite-slurry', 'concrete']);
 
@@ -20,13 +21,16 @@ const pumped = new Set(['cement', 'bentonite-slurry', 'concrete']);
 export function plugInside(fill: Fill, string: PipeString): Part {
   if (!fill.plugInside) return none;
   const height = fill.plugInside.value;
+  const doubtful = inDoubt(fill.plugInside) || sizeInDoubt(string.size);
   const inside = string.size.insideDiameter;
   const waitsFor: string[] = [];
   if (height === null) waitsFor.push('the height of the plug left inside');
   if (inside === null) waitsFor.push(`the wall or the inside diameter of ${nameOf(string)}`);
-  if (height === null || inside === null) return { value: null, waitsFor };
+  if (height === null || inside === null) return { value: null, waitsFor, doubtful };
   const area = annulusArea(inside, 0);
-  return area.ok ? { value: area.value * Math.abs(height), waitsFor } : { value: null, waitsFor: [area.why] };
+  return area.ok
+    ? { value: area.value * Math.abs(height), waitsFor, doubtful }
+    : { value: null, waitsFor: [area.why], doubtful };
 }
 
 /**
@@ -41,7 +45,8 @@ export function holeBelowFoot(
 ): Part & { readonly stretch: Stretch | null } {
   const stretch = place.belowFoot ?? impliedBelow(fill, string, hole);
   if (!stretch) return { ...none, stretch };
-  return { ...openHole(within(hole, stretch), stretch), stretch };
+  const part = openHole(within(hole, stretch), stretch);
+  return { ...part, doubtful: part.doubtful || stringInDoubt(string) || intervalInDoubt(fill.interval), stretch };
 }
 
 const nearlyAtFoot = 0.05;
@@ -56,26 +61,29 @@ function impliedBelow(fill: Fill, string: PipeString, hole: readonly Layer<HoleW
 
 function openHole(walls: readonly Layer<HoleWall>[], stretch: Stretch): Part {
   const bare = uncovered(walls, stretch).length > 0 || walls.some((wall) => wall.of.diameter === null);
-  if (bare) return { value: null, waitsFor: ['the diameter of the hole below the foot'] };
+  const doubtful = walls.some((wall) => wall.of.doubtful);
+  if (bare) return { value: null, waitsFor: ['the diameter of the hole below the foot'], doubtful };
   let volume = 0;
   for (const { top, bottom, of } of walls) {
     const area = annulusArea(of.diameter ?? 0, 0);
-    if (!area.ok) return { value: null, waitsFor: [area.why] };
+    if (!area.ok) return { value: null, waitsFor: [area.why], doubtful };
     volume += area.value * (bottom - top);
   }
-  return { value: volume, waitsFor: [] };
+  return { value: volume, waitsFor: [], doubtful };
 }
 
 /** What came back at surface, m3. */
 export function returned(fill: Fill): Part {
   if (!fill.returned) return none;
   const value = fill.returned.value;
-  return { value, waitsFor: value === null ? ['the volume that came back at surface'] : [] };
+  const waitsFor = value === null ? ['the volume that came back at surface'] : [];
+  return { value, waitsFor, doubtful: inDoubt(fill.returned) };
 }
 
 /** What was added after the fill settled, m3. */
 export function toppedUp(fill: Fill): Part {
   if (!fill.topUp) return none;
   const value = fill.topUp.value;
-  return { value, waitsFor: value === null ? ['the volume added as a top-up'] : [] };
+  const waitsFor = value === null ? ['the volume added as a top-up'] : [];
+  return { value, waitsFor, doubtful: inDoubt(fill.topUp) };
 }

@@ -2,7 +2,7 @@ import type { PipeString, WellLog } from '../../model/log.ts';
 import { bottomOf, type Stretch } from '../intervals.ts';
 import { type HoleWall, wideHoleBelow } from './hole-walls.ts';
 import { firstStarting, type Layer, layered, uncovered } from './layers.ts';
-import { extentOf, footOf } from './strings.ts';
+import { extentOf, footOf, stringInDoubt } from './strings.ts';
 
 /** What the flush comes up through along a stretch: the hole, or the inside of a string. `diameter` in metres. */
 export interface Bore {
@@ -53,7 +53,7 @@ function profileOf(standing: readonly PipeString[], hole: readonly Layer<HoleWal
   const insides = standing
     .flatMap((string): Layer<Bore>[] => {
       const extent = extentOf(string);
-      const bore = { diameter: string.size.insideDiameter, line: string.line, string, doubtful: false };
+      const bore = { diameter: string.size.insideDiameter, line: string.line, string, doubtful: stringInDoubt(string) };
       return extent ? [{ ...extent, of: bore }] : [];
     })
     .sort((a, b) => (a.of.diameter ?? 0) - (b.of.diameter ?? 0));

@@ -4,7 +4,7 @@ import { type Stretch, stretchOf } from '../intervals.ts';
 import type { AnnulusPiece } from '../record.ts';
 import type { HoleWall } from './hole-walls.ts';
 import { countWithin, type Layer, layered, uncovered, within } from './layers.ts';
-import { extentOf, mostStrings, nameOf, type Outside, outsidesOf, tooManyStrings } from './strings.ts';
+import { extentOf, mostStrings, nameOf, type Outside, outsidesOf, stringInDoubt, tooManyStrings } from './strings.ts';
 import { type StringWall, stringsAround } from './strings-around.ts';
 
 /**
@@ -105,7 +105,7 @@ function reckon(
     .filter((gap) => gap.top < extent.bottom)
     .map((gap) => withoutPipe(gap, extent, string));
   const lines = new Set<number>([string.line]);
-  let doubtful = false;
+  let doubtful = stringInDoubt(string);
   for (const inner of inners) {
     for (const gap of uncovered(outers, inner)) unknown.push(...withoutWall(gap));
     for (const outer of within(outers, inner)) {
@@ -113,7 +113,7 @@ function reckon(
       if ('fact' in piece) unknown.push(piece);
       else pieces.push(piece);
       lines.add('hole' in outer.of ? outer.of.hole.line : outer.of.around.string.line);
-      doubtful ||= 'hole' in outer.of && outer.of.hole.doubtful;
+      doubtful ||= 'hole' in outer.of ? outer.of.hole.doubtful : stringInDoubt(outer.of.around.string);
     }
   }
   return { pieces, unknown: unknown.sort((a, b) => a.top - b.top), lines: [...lines], doubtful };

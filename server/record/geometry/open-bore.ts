@@ -3,7 +3,7 @@ import type { WellLog } from '../../model/log.ts';
 import type { Stretch } from '../intervals.ts';
 import type { HoleWall } from './hole-walls.ts';
 import { type Layer, layered, uncovered, within } from './layers.ts';
-import { extentOf, nameOf } from './strings.ts';
+import { extentOf, nameOf, stringInDoubt } from './strings.ts';
 
 /** What holds the water, or the plug, of a finished well along a stretch. */
 export interface Wall {
@@ -11,6 +11,7 @@ export interface Wall {
   readonly line: number;
   /** `hole`, or the string's name. */
   readonly name: string;
+  readonly doubtful: boolean;
 }
 
 /** The open bore of a finished well from the top down: inside the narrowest string that was left, else the hole. */
@@ -19,14 +20,19 @@ export function openBore(log: WellLog, hole: readonly Layer<HoleWall>[]): Layer<
   const insides = left
     .flatMap((string): Layer<Wall>[] => {
       const extent = extentOf(string);
-      const wall = { diameter: string.size.insideDiameter, line: string.line, name: nameOf(string) };
+      const wall = {
+        diameter: string.size.insideDiameter,
+        line: string.line,
+        name: nameOf(string),
+        doubtful: stringInDoubt(string),
+      };
       return extent ? [{ ...extent, of: wall }] : [];
     })
     .sort((a, b) => (a.of.diameter ?? 0) - (b.of.diameter ?? 0));
   const walls = hole.map(({ top, bottom, of }) => ({
     top,
     bottom,
-    of: { diameter: of.diameter, line: of.line, name: 'hole' },
+    of: { diameter: of.diameter, line: of.line, name: 'hole', doubtful: of.doubtful },
   }));
   return layered<Wall>([...insides, ...walls]);
 }

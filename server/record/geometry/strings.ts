@@ -1,5 +1,5 @@
-import type { Period, PipeString, Screen } from '../../model/log.ts';
-import { bottomOf, type Stretch, stretchOf, topOf } from '../intervals.ts';
+import type { Period, PipeSize, PipeString, Screen } from '../../model/log.ts';
+import { bottomOf, inDoubt, intervalInDoubt, type Stretch, stretchOf, topOf } from '../intervals.ts';
 import { type Layer, layered } from './layers.ts';
 import { endOf, orderOf, startOf } from './moments.ts';
 
@@ -34,6 +34,15 @@ function kept<T>(work: (string: PipeString) => T): (string: PipeString) => T {
     return entry.value;
   };
 }
+
+/** True where a size of pipe is in doubt. */
+export const sizeInDoubt = ({ outside, wall, inside, nominal }: PipeSize): boolean =>
+  [outside, wall, inside, nominal].some(inDoubt);
+
+/** True where the depths or the size of a string, or of a screen on it, are in doubt. */
+export const stringInDoubt = kept(({ interval, size, screens }): boolean =>
+  [{ interval, size }, ...screens].some((part) => intervalInDoubt(part.interval) || sizeInDoubt(part.size)),
+);
 
 /** The stretch that a string and the screens on it take up; null where its depths are not known. */
 export const extentOf = kept((string): Stretch | null => {

@@ -1,14 +1,13 @@
 import type { FileUnits, PipeString } from '../../model/log.ts';
-import { nameOf } from '../geometry/strings.ts';
+import { nameOf, sizeInDoubt } from '../geometry/strings.ts';
 import { type Ingredient, worked } from '../ingredient.ts';
-import { inDoubt } from '../intervals.ts';
 import { pipeDensityOf } from './material-density.ts';
 
 /** Outside diameter, m: written, or tabled for a nominal size. */
 export const outsideOf = (string: PipeString, units: FileUnits): Ingredient =>
   worked('outside diameter', string.size.outsideDiameter, 'diameter', units, {
     waitsFor: [`the outside diameter of ${nameOf(string)}`],
-    doubtful: inDoubt(string.size.outside) || inDoubt(string.size.nominal),
+    doubtful: sizeInDoubt(string.size),
     line: string.line,
   });
 
@@ -16,7 +15,7 @@ export const outsideOf = (string: PipeString, units: FileUnits): Ingredient =>
 export const wallOf = (string: PipeString, units: FileUnits): Ingredient =>
   worked('wall', string.size.wallThickness, 'diameter', units, {
     waitsFor: [`the wall of ${nameOf(string)}`],
-    doubtful: inDoubt(string.size.wall),
+    doubtful: sizeInDoubt(string.size),
     line: string.line,
   });
 

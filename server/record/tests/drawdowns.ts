@@ -49,7 +49,7 @@ export function drawdownOf(reading: Reading, rest: Depth | null): number | null 
 
 export function seriesOf(phase: Phase | null, rest: Depth | null): Series {
   const readings: Drawdown[] = [];
-  let doubtful = false;
+  let doubtful = inDoubt(rest);
   let [firstLine, lastLine]: (number | null)[] = [null, null];
   for (const reading of phase?.readings ?? []) {
     const drawdown = drawdownOf(reading, rest);
