@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import { nodeFiles } from './node-files.ts';
 import { startServer } from './server.ts';
 import { todayHere } from './settings.ts';
 
@@ -24,5 +25,6 @@ if (!isNamed) process.argv.push(process.send === undefined ? '--stdio' : '--node
 
 startServer(createConnection(ProposedFeatures.all), {
   today: todayHere,
+  files: nodeFiles,
   asset: (name) => readFile(path.join(path.dirname(process.argv[1] ?? ''), name)),
 });

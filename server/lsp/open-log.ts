@@ -10,7 +10,7 @@ import {
   type Unchanged,
   unchangedAfter,
 } from './documents.ts';
-import { sameSettings, type UserSettings } from './settings.ts';
+import { sameSettings } from './settings.ts';
 
 /** One log that is open in the editor: its text as of the last change, and what was last known of it. */
 export class OpenLog {
@@ -18,17 +18,19 @@ export class OpenLog {
   readonly #today: () => string;
   #version: number;
   #text: LineText;
-  #settings: UserSettings;
+  #settings: Settings;
+  #shows: Shows;
   #snapshot: Snapshot | null = null;
   #analysedWith: Settings | null = null;
   #unchanged: Unchanged | null = null;
 
-  constructor(uri: string, version: number, text: string, settings: UserSettings, today: () => string) {
+  constructor(uri: string, version: number, text: string, settings: Settings, shows: Shows, today: () => string) {
     this.uri = uri;
+    this.#today = today;
     this.#version = version;
     this.#text = lineTextOf(text);
     this.#settings = settings;
-    this.#today = today;
+    this.#shows = shows;
   }
 
   get version(): number {
@@ -36,7 +38,16 @@ export class OpenLog {
   }
 
   get shows(): Shows {
-    return this.#settings.shows;
+    return this.#shows;
+  }
+
+  set shows(shows: Shows) {
+    this.#shows = shows;
+  }
+
+  /** What it is analysed with. */
+  get settings(): Settings {
+    return this.#settings;
   }
 
   get text(): LineText {
@@ -54,7 +65,7 @@ export class OpenLog {
   }
 
   /** True where the settings are others than before. */
-  setSettings(settings: UserSettings): boolean {
+  setSettings(settings: Settings): boolean {
     const same = sameSettings(settings, this.#settings);
     if (!same) this.#settings = settings;
     return !same;
@@ -62,9 +73,11 @@ export class OpenLog {
 
   /** What is known of the text as it stands now. */
   snapshot(): Snapshot {
-    const settings = { ...this.#settings, today: this.#today() };
+    const today = this.#today();
+    if (this.#settings.today !== today) this.#settings = { ...this.#settings, today };
+    const settings = this.#settings;
     const held = this.#snapshot;
-    const sameBasis = held !== null && JSON.stringify(settings) === JSON.stringify(this.#analysedWith);
+    const sameBasis = held !== null && settings === this.#analysedWith;
     if (held !== null && sameBasis && this.#unchanged === null && held.version === this.#version) return held;
     const fresh = held !== null && sameBasis ? this.#updated(held, settings) : this.#analysed(settings);
     this.#snapshot = fresh;

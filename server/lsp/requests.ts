@@ -41,6 +41,7 @@ import {
   tokenNumbersOf,
 } from './convert.ts';
 import { exportRequests } from './export-requests.ts';
+import { folderRequests } from './folder-requests.ts';
 import { furnitureRequests } from './furniture-requests.ts';
 import { notesRequests } from './notes-requests.ts';
 import { previewRequests } from './preview-requests.ts';
@@ -125,6 +126,7 @@ export const requests: readonly Registration[] = [
   ),
   ...previewRequests,
   ...exportRequests,
+  ...folderRequests,
   ...questionsRequests,
   ...typingRequests,
   ...furnitureRequests,

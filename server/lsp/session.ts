@@ -1,12 +1,23 @@
-import { type ClientCapabilities, CodeLensRefreshRequest, type Connection } from 'vscode-languageserver';
-import type { Snapshot } from '../analysis/snapshot.ts';
+import {
+  type ClientCapabilities,
+  CodeLensRefreshRequest,
+  type Connection,
+  type Diagnostic,
+  MessageType,
+  ShowMessageNotification,
+} from 'vscode-languageserver';
+import type { Settings, Snapshot } from '../analysis/snapshot.ts';
 import { type Shows, showsAll } from '../features/shows.ts';
+import { canonical } from './address.ts';
 import { diagnosticsOf } from './diagnostics.ts';
 import type { TextChange } from './documents.ts';
+import { type Files, noFiles } from './files.ts';
 import { OpenLog } from './open-log.ts';
-import { type AnalysedParams, analysedNotification } from './protocol.ts';
+import { diagnosticsOfFile } from './places.ts';
+import { type AnalysedParams, analysedNotification, folderChangedNotification } from './protocol.ts';
 import { Scheduler } from './scheduler.ts';
-import { defaultSettings, readSettings, type UserSettings } from './settings.ts';
+import { defaultSettings, packTroubles, readSettings, settingsFor, type UserSettings } from './settings.ts';
+import { type OpenState, Workspace } from './workspace.ts';
 
 /** How long an editor may take to answer what its settings are, in milliseconds. */
 const settingsWait = 2000;
@@ -16,6 +27,8 @@ export interface World {
   readonly today: () => string;
   /** A file shipped beside the program, such as a font. Rejects where there is none. */
   readonly asset: (name: string) => Promise<Uint8Array>;
+  /** The files of the workspace; none where left out. */
+  readonly files?: Files;
 }
 
 const errorText = (error: unknown): string => (error instanceof Error ? (error.stack ?? error.message) : String(error));
@@ -28,15 +41,31 @@ const afterAWhile = (): Promise<null> =>
 /** One editor's open logs, its settings, and what it is told of them. */
 export class Session {
   readonly connection: Connection;
+  /** The folders that are open in the editor, with their logs, packs and settings. */
+  readonly folder: Workspace;
   readonly #world: World;
   readonly #logs = new Map<string, OpenLog>();
+  /** The editor's own address of each open log, by the canonical one. */
+  readonly #addresses = new Map<string, string>();
   readonly #scheduler = new Scheduler((uri) => this.#publish(uri));
+  /** What the editor was last told of settings and pack files, as text. */
+  readonly #toldOfFiles = new Map<string, string>();
+  readonly #toldOfSettings = new Set<string>();
+  /** What the editor answered for a folder; null while it is asked. */
+  readonly #answers = new Map<string, Promise<UserSettings>>();
   #pushed: UserSettings = defaultSettings;
   #client: ClientCapabilities = {};
 
   constructor(connection: Connection, world: World) {
     this.connection = connection;
     this.#world = world;
+    this.folder = new Workspace(world.files ?? noFiles, {
+      open: (uri) => this.#openState(uri),
+      settingsFor: (uri) => this.#settingsFor(uri),
+      onChecksChanged: () => this.#checkAnew(),
+      onChanged: (files) => this.#tellFolder(files),
+      fail: (what, error) => this.fail(what, error),
+    });
   }
 
   get client(): ClientCapabilities {
@@ -73,9 +102,12 @@ export class Session {
   }
 
   async open(uri: string, version: number, text: string): Promise<void> {
-    const log = new OpenLog(uri, version, text, this.#pushed, this.#world.today);
+    const first = settingsFor(this.#pushed, this.folder.files.besideOf(canonical(uri)), this.today());
+    const log = new OpenLog(uri, version, text, first, this.#pushed.shows, this.#world.today);
     this.#logs.set(uri, log);
-    log.setSettings(await this.#settingsOf(uri));
+    this.#addresses.set(canonical(uri), uri);
+    await this.folder.files.lookAbove(canonical(uri));
+    await this.#setUp(log);
     if (this.#logs.get(uri) === log) this.#scheduler.ask(uri);
   }
 
@@ -92,14 +124,19 @@ export class Session {
 
   close(uri: string): void {
     this.#scheduler.drop(uri);
-    if (this.#logs.delete(uri)) this.#send(uri, { uri, diagnostics: [] });
+    if (!this.#logs.delete(uri)) return;
+    this.#addresses.delete(canonical(uri));
+    this.#send(uri, { uri, diagnostics: [] });
+    this.folder.closed(canonical(uri));
   }
 
   /** Takes in settings anew: from the editor if it can be asked, else as it sent them. */
   async settingsChanged(sent: unknown): Promise<void> {
     this.#pushed = readSettings(sent);
+    this.#answers.clear();
     await Promise.all([...this.#logs.values()].map((log) => this.#refresh(log)));
     this.#showAgain();
+    this.folder.checkAnew();
   }
 
   warn(message: string): void {
@@ -111,8 +148,70 @@ export class Session {
   }
 
   async #refresh(log: OpenLog): Promise<void> {
-    const changed = log.setSettings(await this.#settingsOf(log.uri));
+    const changed = await this.#setUp(log);
     if (changed && this.#logs.get(log.uri) === log) this.#scheduler.ask(log.uri);
+  }
+
+  /** True where the log is checked otherwise than before. */
+  async #setUp(log: OpenLog): Promise<boolean> {
+    const user = await this.#settingsOf(log.uri);
+    log.shows = user.shows;
+    const beside = this.folder.files.besideOf(canonical(log.uri));
+    this.#warnOf([...user.troubles, ...(this.folder.hasScanned ? packTroubles(user, beside.own) : [])]);
+    return log.setSettings(settingsFor(user, beside, this.today()));
+  }
+
+  /** What a log of the workspace is analysed with; the editor is asked once for each folder. */
+  async #settingsFor(uri: string): Promise<Settings> {
+    const folder = uri.slice(0, uri.lastIndexOf('/'));
+    const answer = this.#answers.get(folder) ?? this.#settingsOf(uri);
+    this.#answers.set(folder, answer);
+    return settingsFor(await answer, this.folder.files.besideOf(uri), this.today());
+  }
+
+  #openState(uri: string): OpenState | null {
+    const log = this.#logs.get(this.#addresses.get(uri) ?? '');
+    return log === undefined ? null : { snapshot: log.snapshot(), settings: log.settings };
+  }
+
+  /** Settings or packs of the workspace are others than before. */
+  #checkAnew(): void {
+    this.#tellOfFiles();
+    for (const log of this.#logs.values())
+      this.#refresh(log).catch((error) => this.fail(`taking in the settings of ${log.uri}`, error));
+  }
+
+  /** Tells what is wrong in settings and pack files, each where it changed. */
+  #tellOfFiles(): void {
+    const checked = this.folder.files.checked();
+    const gone = [...this.#toldOfFiles.keys()].filter((uri) => !checked.some((file) => file.uri === uri));
+    for (const uri of gone) this.#tellOfFile(uri, []);
+    for (const file of checked) this.#tellOfFile(file.uri, diagnosticsOfFile(file));
+  }
+
+  #tellOfFile(uri: string, diagnostics: Diagnostic[]): void {
+    const text = JSON.stringify(diagnostics);
+    if (text === (this.#toldOfFiles.get(uri) ?? '[]')) return;
+    this.#toldOfFiles.set(uri, text);
+    this.#send(uri, { uri, diagnostics });
+  }
+
+  #warnOf(troubles: readonly string[]): void {
+    for (const message of troubles) {
+      if (this.#toldOfSettings.has(message)) continue;
+      this.#toldOfSettings.add(message);
+      this.connection
+        .sendNotification(ShowMessageNotification.type, { type: MessageType.Warning, message })
+        .catch((error) => this.fail('telling of the settings', error));
+    }
+  }
+
+  #tellFolder(files: readonly string[]): void {
+    for (const file of files) {
+      const uri = this.#addresses.get(file);
+      if (uri !== undefined) this.#scheduler.ask(uri);
+    }
+    this.connection.sendNotification(folderChangedNotification).catch(() => {});
   }
 
   /** Asks an editor that can be asked to take in anew what is shown beside the text. */
@@ -139,7 +238,10 @@ export class Session {
     const log = this.#logs.get(uri);
     if (log === undefined) return;
     try {
-      const { findings } = log.snapshot();
+      const snapshot = log.snapshot();
+      const address = canonical(uri);
+      const findings = [...snapshot.findings, ...this.folder.findingsOf(address)];
+      this.folder.takeIn(address, { snapshot, settings: log.settings });
       const { version } = log;
       this.#send(uri, { uri, version, diagnostics: diagnosticsOf(findings, uri) });
       const analysed: AnalysedParams = { uri, version };

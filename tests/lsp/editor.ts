@@ -91,10 +91,19 @@ export class Editor {
     return this.connection.sendNotification(method, params);
   }
 
-  async begin(capabilities: ClientCapabilities = everyAbility): Promise<{ capabilities: Record<string, unknown> }> {
+  begin(capabilities: ClientCapabilities = everyAbility): Promise<{ capabilities: Record<string, unknown> }> {
+    return this.beginIn(null, capabilities);
+  }
+
+  /** As `begin`, with a folder open. */
+  async beginIn(
+    rootUri: string | null,
+    capabilities: ClientCapabilities = everyAbility,
+  ): Promise<{ capabilities: Record<string, unknown> }> {
     const answer = await this.request<{ capabilities: Record<string, unknown> }>('initialize', {
       processId: process.pid,
-      rootUri: null,
+      rootUri,
+      workspaceFolders: rootUri === null ? null : [{ uri: rootUri, name: 'logs' }],
       capabilities,
     });
     await this.notify('initialized', {});

@@ -1,0 +1,90 @@
+import { RequestType0 } from 'vscode-languageserver';
+import { countsOf, type FindingCounts, type WellSummary } from '../folder/summary.ts';
+import { countsText, depthOf, dueText, levelOf, placeText, stringText, yieldOf } from '../folder/summary-text.ts';
+import type { Finding } from '../rules/rule.ts';
+import { fileName } from './address.ts';
+import { type FolderEntry, type FolderFact, type FolderWells, folderRequest } from './protocol.ts';
+import type { Registration } from './registration.ts';
+import type { FolderLog, Workspace } from './workspace.ts';
+
+const fact = (sign: string, label: string, value: string | null): FolderFact[] =>
+  value === null ? [] : [{ sign, label, value }];
+
+const basisText = { tested: 'tested', found: 'found while drilling', flowing: 'flowing' } as const;
+
+const levelText = (summary: WellSummary): string | null => {
+  const level = levelOf(summary);
+  const date = summary.level?.date ?? null;
+  return level === null || date === null ? level : `${level} on ${date}`;
+};
+
+const yieldText = (summary: WellSummary): string | null =>
+  summary.yield === null ? null : `${yieldOf(summary)}, ${basisText[summary.yield.basis]}`;
+
+const factsOf = (summary: WellSummary): FolderFact[] => [
+  ...fact('depth', 'Depth', depthOf(summary)),
+  ...fact('strings', 'Strings', summary.strings.map((each) => stringText(each, summary)).join('; ') || null),
+  ...fact('level', 'Static level', levelText(summary)),
+  ...fact('yield', 'Yield', yieldText(summary)),
+  ...fact('place', 'Place', summary.place && placeText(summary.place)),
+  ...fact('due', 'Due', summary.due && dueText(summary.due)),
+];
+
+const together = (a: FindingCounts, b: FindingCounts): FindingCounts => ({
+  error: a.error + b.error,
+  warning: a.warning + b.warning,
+  information: a.information + b.information,
+  hint: a.hint + b.hint,
+});
+
+const stateOf = ({ error, warning }: FindingCounts): FolderEntry['state'] =>
+  error > 0 ? 'errors' : warning > 0 ? 'warnings' : 'clean';
+
+function entryOf({ uri, well, summary }: FolderLog, ofFolder: readonly Finding[]): FolderEntry {
+  const counts = together(summary.findings, countsOf(ofFolder));
+  const facts = factsOf(summary);
+  const label = summary.id ?? fileName(uri);
+  return {
+    uri,
+    label,
+    description: [depthOf(summary), countsText(counts)].filter((text) => text !== null).join(' · '),
+    tooltip: [
+      `${label} (${well.name})`,
+      ...fact('location', 'Location', summary.location).map(({ label: name, value }) => `${name}: ${value}`),
+      ...facts.map(({ label: name, value }) => `${name}: ${value}`),
+      `Findings: ${countsText(counts)}`,
+    ].join('\n'),
+    state: stateOf(counts),
+    facts,
+    keys: {
+      id: label,
+      file: well.name,
+      depth: summary.depth,
+      due: summary.due?.day ?? null,
+      findings: counts.error * 1_000_000 + counts.warning * 1000 + counts.information,
+    },
+  };
+}
+
+const noteOf = ({ most }: Workspace): string | null =>
+  most === null ? null : `The first ${most} logs are shown; the folder holds more.`;
+
+/** The wells of the open folders as a view shows them. */
+export const folderWells = (folder: Workspace): FolderWells => ({
+  wells: folder.logs().map((log) => entryOf(log, folder.findingsOf(log.uri))),
+  isReading: folder.isReading,
+  note: noteOf(folder),
+});
+
+const answerFolder: Registration = (connection, session) => {
+  connection.onRequest(new RequestType0<FolderWells, void>(folderRequest), () => {
+    try {
+      return folderWells(session.folder);
+    } catch (error) {
+      session.fail(folderRequest, error);
+      return { wells: [], isReading: false, note: null };
+    }
+  });
+};
+
+export const folderRequests: readonly Registration[] = [answerFolder];
