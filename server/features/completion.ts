@@ -24,7 +24,7 @@ export interface Completion {
   readonly unasked: boolean;
 }
 
-const awaited: ReadonlySet<Suggestion['kind']> = new Set(['unit', 'pack', 'rule', 'depth', 'date']);
+const awaited: ReadonlySet<Suggestion['kind']> = new Set(['unit', 'pack', 'rule', 'depth', 'size', 'date']);
 
 const sources: readonly SuggestionSource[] = [
   suggestAllow,

@@ -110,7 +110,9 @@ export const flow = (workbench: Workbench): Tests => ({
   async 'completion offers sizes of pipe by the nominal size, with their weight'() {
     const { page } = workbench;
     await startWith(workbench, 'pipe.well', '');
-    await keys(workbench, 'casing +0.45 - 7.2 steel 6');
+    await keys(workbench, 'casing +0.45 - 7.2 steel ');
+    await firstSuggestion(workbench).waitFor();
+    await keys(workbench, '6');
     await page
       .locator('.suggest-widget.visible .monaco-list-row', { hasText: /168\.3 x 7\.1/ })
       .first()
