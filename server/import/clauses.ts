@@ -127,6 +127,8 @@ function isMeant({ kind }: Sign, statement: Statement): boolean {
   if (kind === 'test') return textsOf(statement, 'rate').length > 0;
   if (kind === 'hole') return sizes(statement) > 0;
   if (kind === 'drawdown') return hasLength(statement);
+  if (kind === 'fill')
+    return statement.tokens.length > 0 || /(?:grouted|cemented|sealed|packed|filled)\b/i.test(statement.text);
   if (kind === 'casing') return !/top of (?:the )?(?:csg|casing)/i.test(statement.text);
   return true;
 }
@@ -179,9 +181,11 @@ function goesOn(piece: Clause, before: Kind | null, dates: 'dmy' | 'mdy' | null)
   return piece.kind === 'drawdown' && before === 'test';
 }
 
-/** Words, and then nothing but their depths: `sandy clay, 8 ft`. */
-const isDepthAlone = ({ kind, text }: Clause, dates: 'dmy' | 'mdy' | null): boolean =>
-  kind === 'layer' && /^[\s.,]*$/.test(wordsOf(statementOf(text, dates)));
+/** Words, and behind them the rest of the description and its depths: `sandy clay, 8 ft`, `clay, stiff 3 - 9`. */
+function endsInDepths({ kind, text }: Clause, dates: 'dmy' | 'mdy' | null): boolean {
+  const last = statementOf(text, dates).tokens.at(-1);
+  return kind === 'layer' && last !== undefined && /^[\s.)\]]*$/.test(text.slice(last.end));
+}
 
 /** A line in pieces that say one thing each. */
 export function clausesOf(text: string, dates: 'dmy' | 'mdy' | null): Clause[] {
@@ -189,7 +193,7 @@ export function clausesOf(text: string, dates: 'dmy' | 'mdy' | null): Clause[] {
   for (const words of pieces(text)) {
     const piece = { kind: kindOf(words, dates), text: words };
     const last = clauses.at(-1);
-    const isDepth = last?.kind === null && isDepthAlone(piece, dates);
+    const isDepth = last?.kind === null && endsInDepths(piece, dates);
     if (last === undefined || !(isDepth || goesOn(piece, last.kind, dates))) clauses.push(piece);
     else clauses[clauses.length - 1] = { kind: isDepth ? 'layer' : last.kind, text: `${last.text}, ${words}` };
   }

@@ -15,7 +15,7 @@ export interface Described {
 const unread = (remark: string | null, why: string): Described => ({ text: '?', remark, why: [why], value: null });
 
 /** Words that the notation would read as something else than a word of the description. */
-const foreign = /[^\p{L}\s,.'()&/+-]|\b(?:to|at)\b|\bw\/c\b|\bno\.|\b\d/iu;
+const foreign = /[^\p{L}\s,.'()&/+-]|\bat\b|\bw\/c\b|\bno\.|\b\d/iu;
 
 /** A remark as one line may hold it. */
 export const remarkOf = (words: string): string => words.replace(/[#;]/g, ',').replace(/\s+/g, ' ').trim();
@@ -42,16 +42,36 @@ function readInPart(words: string): Described | null {
   return found;
 }
 
-/** What words say of the ground. Whatever the notation could misread is kept as the remark. */
-export function describe(words: string): Described {
-  const quoteless = words.replace(/["']/g, '').trim();
-  if (quoteless === '' || quoteless === '?') return unread(null, 'the ground is not told');
-  const whole = foreign.test(quoteless) ? null : read(quoteless);
+function describeAfresh(words: string): Described {
+  const plain = words
+    .replace(/["']/g, '')
+    .replace(/ ?[:;|]+ ?/g, ', ')
+    .replace(/[,. ]+$/, '')
+    .trim();
+  if (plain === '' || plain === '?') return unread(null, 'the ground is not told');
+  const whole = foreign.test(plain) ? null : read(plain);
   if (whole !== null) return whole;
   const found = readInPart(words);
   const remark = remarkOf(words);
   if (found === null) return unread(remark, 'the notation would misread these words; they stand in the remark');
-  return { ...found, remark, why: ['only a part of the words has its place on the line; the remark has all of them'] };
+  return {
+    ...found,
+    remark,
+    why: ['only a part of the words has its place on the line; the remark has all of them'],
+  };
+}
+
+const mostKept = 10_000;
+const kept = new Map<string, Described>();
+
+/** What words say of the ground. Whatever the notation could misread is kept as the remark. The same words are read once. */
+export function describe(words: string): Described {
+  const known = kept.get(words);
+  if (known !== undefined) return known;
+  const described = describeAfresh(words);
+  if (kept.size >= mostKept) kept.clear();
+  kept.set(words, described);
+  return described;
 }
 
 /** True where words name a material of the ground. */

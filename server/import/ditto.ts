@@ -1,7 +1,7 @@
 import { type Described, describe, remarkOf } from './describe.ts';
 
 const mark =
-  /^(?:"|''|,,|-+ ?" ?-+|(?:do|dto|ditto)\b\.?|(?:the )?same(?: as (?:above|before|last))?\b|as (?:above|before)\b|above(?=$|[ ,])|" ")[\s,.:;-]*(?:but |except |plus |and )?(.*)$/i;
+  /^(?:"(?=$|[\s,.;:-])|''|,,|-+ ?" ?-+|(?:do|dto|ditto)\b\.?|(?:the )?same(?: as (?:above|before|last))?\b|as (?:above|before)\b|above(?=$|[ ,])|" ")[\s,.:;-]*(?:but |except |plus |and )?(.*)$/i;
 
 /** What follows a ditto mark, or null where the words begin with none. */
 export const afterDitto = (words: string): string | null => mark.exec(words.trim())?.[1]?.trim() ?? null;

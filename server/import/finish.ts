@@ -96,8 +96,9 @@ export function finish({ drafts, told, troubles }: Drafted, options: ReadOptions
   const layerLine = (): Made => {
     const layer = layers.layers[next++];
     if (layer === undefined) return none;
-    const made = checked({ part: 'strata', text: layer.text });
-    return { lines: made.lines, why: [...layer.why, ...made.why] };
+    const made = checked({ part: 'strata', text: layer.plain });
+    const lines = made.lines.map((line) => ({ ...line, text: layer.text }));
+    return { lines, why: [...layer.why, ...made.why] };
   };
   const headLine = (line: NotationLine): Made => {
     const keyword = headKeyword(line);

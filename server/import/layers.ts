@@ -7,6 +7,8 @@ import type { DepthUnit, LayerValues } from './notes.ts';
 /** A layer as a line of `strata`. */
 export interface Layer {
   readonly text: string;
+  /** The same line with a description that is known to be read: what may be wrong with it is its depths and its remark. */
+  readonly plain: string;
   readonly why: readonly string[];
   /** Depth of its top in metres, or null where it is not known. */
   readonly top: number | null;
@@ -164,8 +166,10 @@ export function resolveLayers(drafts: readonly DraftLayer[], bare: DepthUnit, gi
     const described = change === null ? describe(draft.words) : repeated(above, change);
     above = described;
     const remark = [described.remark, draft.remark].filter((each) => each !== null && each !== '').join(', ');
+    const tail = remark === '' ? '' : ` ; ${remark}`;
     return {
-      text: `${span.from} - ${span.to} ${described.text}${remark === '' ? '' : ` ; ${remark}`}`,
+      text: `${span.from} - ${span.to} ${described.text}${tail}`,
+      plain: `${span.from} - ${span.to} ?${tail}`,
       why: [...span.why, ...described.why],
       top: span.top,
     };
