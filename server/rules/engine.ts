@@ -1,4 +1,5 @@
 import { applyAllows } from './allows.ts';
+import { doubtFixes, isAsked } from './doubts.ts';
 import { folderRules } from './folder/index.ts';
 import { rules as allRules } from './index.generated.ts';
 import type { Finding, Report, Rule, RuleContext, Severity } from './rule.ts';
@@ -23,16 +24,22 @@ const failure = (rule: Rule, error: unknown): Finding => ({
   message: `the rule ${rule.id} failed and was left out: ${error instanceof Error ? error.message : String(error)}; the other rules were run`,
 });
 
+/** A report with the fixes that mark its values as doubtful after its own. */
+const withDoubts = (report: Report): Report =>
+  report.doubts ? { ...report, fixes: () => [...(report.fixes?.() ?? []), ...doubtFixes(report)] } : report;
+
 /** Runs one rule to its end; one that throws gives a single finding that says so. */
 function findingsOf(rule: Rule, reports: () => Iterable<Report>, settings: RuleSettings): Finding[] {
   const setting = chosen(settings, rule.id);
   try {
-    return Array.from(reports(), (report) => ({
-      ...report,
-      rule: rule.id,
-      crew: rule.crew ?? null,
-      severity: setting && setting !== 'off' ? setting : (report.severity ?? rule.severity),
-    }));
+    return [...reports()]
+      .filter((report) => !isAsked(report))
+      .map((report) => ({
+        ...withDoubts(report),
+        rule: rule.id,
+        crew: rule.crew ?? null,
+        severity: setting && setting !== 'off' ? setting : (report.severity ?? rule.severity),
+      }));
   } catch (error) {
     return [failure(rule, error)];
   }

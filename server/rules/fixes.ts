@@ -1,6 +1,6 @@
 import type { Columns, Span } from '../../grammar/span.ts';
 import type { Depth, Interval, Measure } from '../model/log.ts';
-import { figureIn } from './messages.ts';
+import { figureIn, shortened } from './messages.ts';
 import type { Edit, Fix } from './rule.ts';
 
 export const fix = (
@@ -54,4 +54,52 @@ export function exchangeEnds({ top, bottom, span }: Interval, text: string): Fix
     { span: bottom.span, text: written(top.span) },
   ];
   return [fix('Exchange the two depths', edits, { preferred: true })];
+}
+
+/** A fix that puts `text` in behind a place. */
+export const writeAfter = (
+  title: string,
+  { line, end }: Span,
+  text: string,
+  options: Partial<Pick<Fix, 'preferred' | 'safe'>> = {},
+): Fix => fix(title, [{ span: { line, start: end, end }, text }], options);
+
+/** A fix that puts `text` in before the first word of a line. */
+export function writeBefore(title: string, line: number, lineText: string, text: string): Fix {
+  const start = lineText.length - lineText.trimStart().length;
+  return fix(title, [{ span: { line, start, end: start }, text }], { preferred: true });
+}
+
+/**
+ * A fix that takes something out of a line and keeps it as the line's remark; none where the line has a remark or a
+ * comment already, in which it would be lost.
+ */
+export function keepAsRemark({ line, start, end }: Span, lineText: string): Fix[] {
+  if (/[;#]/.test(lineText)) return [];
+  const before = lineText.slice(0, start).replace(/[\s,]+$/, '').length;
+  const written = lineText.slice(start, end);
+  const last = lineText.trimEnd().length;
+  const edits =
+    end >= last
+      ? [{ span: { line, start: before, end: lineText.length }, text: `  ; ${written}` }]
+      : [
+          { span: { line, start: before, end }, text: '' },
+          { span: { line, start: last, end: lineText.length }, text: `  ; ${written}` },
+        ];
+  return before === 0 ? [] : [fix(`Keep "${shortened(written)}" as a remark`, edits)];
+}
+
+interface Placed {
+  readonly line: number;
+  readonly interval: Interval;
+}
+
+/** A fix that puts a contact halfway between the two depths given for it, marked as about; none where one is not its own. */
+export function contactBetween(upper: Placed, lower: Placed): Fix[] {
+  const [base, top] = [upper.interval.bottom, lower.interval.top];
+  if (base?.value == null || top?.value == null || base.span.line !== upper.line || top.span.line !== lower.line)
+    return [];
+  const middle = (base.value + top.value) / 2;
+  const edits = [base, top].map((place) => ({ span: place.span, text: `~${depthAs(place, middle)}` }));
+  return [fix('Put the contact about halfway, marked ~', edits)];
 }

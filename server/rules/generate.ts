@@ -39,7 +39,7 @@ const block = (text: string): string[] => ['```', shortened(text), '```', ''];
 const exampleText = ({ text, fixed, own }: Example): string[] => [
   ...(own === undefined ? [] : [`with a pack \`${own.id}\` of the workspace:`, '']),
   ...block(text),
-  ...(fixed === undefined ? [] : ['after the first fix:', '', ...block(fixed)]),
+  ...(fixed === undefined ? [] : ['after the first fix, or the one that is preferred:', '', ...block(fixed)]),
 ];
 
 const folderExampleText = (example: FolderExample): string[] => [
@@ -60,6 +60,8 @@ const wordsText = (rule: RuleWords): string[] => [
   '',
   `*To mend it:* ${rule.mend}`,
   '',
+  ...(rule.unfixed === undefined ? [] : [`*No fix is offered:* ${rule.unfixed}`, '']),
+  ...(rule.crew === undefined ? [] : [`*Asked of the crew:* ${rule.crew}`, '']),
   `*Source:* ${rule.source}`,
   '',
 ];

@@ -1,8 +1,8 @@
 import { spanAt } from '../../grammar/span.ts';
 import type { Problem, ProblemCode } from '../../grammar/tree.ts';
-import { overwrite } from './fixes.ts';
+import { keepAsRemark, overwrite } from './fixes.ts';
 import { shortened } from './messages.ts';
-import type { Fix, Report, Rule } from './rule.ts';
+import type { Fix, Report, Rule, RuleContext } from './rule.ts';
 
 export type ProblemOnLine = Problem & { readonly line: number };
 
@@ -10,8 +10,8 @@ export interface Wording {
   readonly message: (problem: ProblemOnLine) => string;
   /** True where the first of what was probably meant may be written without a look. */
   readonly safe?: boolean;
-  /** In place of "write what was meant". */
-  readonly fixes?: (problem: ProblemOnLine) => readonly Fix[];
+  /** In place of "write what was meant"; `text` is the line. */
+  readonly fixes?: (problem: ProblemOnLine, text: string) => readonly Fix[];
 }
 
 /** A fix for each thing that was probably meant, the likeliest preferred. */
@@ -19,6 +19,12 @@ export const fixesOfMeant = ({ meant, line, start, end }: ProblemOnLine, safe = 
   meant.map((text, index) =>
     overwrite(spanAt(line, { start, end }), text, { preferred: index === 0, safe: safe && meant.length === 1 }),
   );
+
+/** Fixes for what was probably meant, and one that keeps what cannot be read as the line's remark. */
+export const meantOrRemark = (problem: ProblemOnLine, text: string): readonly Fix[] => [
+  ...fixesOfMeant(problem),
+  ...keepAsRemark(spanAt(problem.line, problem), text),
+];
 
 /** The problem with what the log says in it cut to a length that a message can show. */
 const shown = (problem: ProblemOnLine): ProblemOnLine => ({
@@ -28,14 +34,14 @@ const shown = (problem: ProblemOnLine): ProblemOnLine => ({
   facts: Object.fromEntries(Object.entries(problem.facts).map(([name, fact]) => [name, shortened(fact)])),
 });
 
-const reportOf = (problem: ProblemOnLine, { message, safe, fixes }: Wording): Report => ({
+const reportOf = (problem: ProblemOnLine, { message, safe, fixes }: Wording, { tree }: RuleContext): Report => ({
   span: spanAt(problem.line, problem),
   message: message(shown(problem)),
-  fixes: () => fixes?.(problem) ?? fixesOfMeant(problem, safe),
+  fixes: () => fixes?.(problem, tree.lines[problem.line]?.text ?? '') ?? fixesOfMeant(problem, safe),
 });
 
 /** The check of a rule that puts one code of the grammar's problems into words. */
 export const ofProblem =
   (code: ProblemCode, wording: Wording): Rule['check'] =>
-  ({ problems }) =>
-    problems(code).map((problem) => reportOf(problem, wording));
+  (context) =>
+    context.problems(code).map((problem) => reportOf(problem, wording, context));

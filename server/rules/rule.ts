@@ -1,6 +1,6 @@
 import type { Span } from '../../grammar/span.ts';
 import type { Problem, ProblemCode, Tree } from '../../grammar/tree.ts';
-import type { WellLog } from '../model/log.ts';
+import type { Measure, Moment, WellLog } from '../model/log.ts';
 import type { Limits, Pack } from '../packs/limits.ts';
 import type { OwnPacks } from '../packs/own-packs.ts';
 import type { Record as WellRecord } from '../record/record.ts';
@@ -38,6 +38,11 @@ export interface Report {
   readonly severity?: Severity;
   /** The pack limit it rests on, if any: shown in hover, and as the link. */
   readonly limit?: string;
+  /**
+   * Values of which one must be wrong. The engine offers to mark each with a `?`, and drops the report once one is
+   * marked: it is then a question for the crew.
+   */
+  readonly doubts?: readonly (Measure | Moment | null | undefined)[];
 }
 
 export interface Finding extends Report {
@@ -76,7 +81,7 @@ export interface AllowUse {
 
 /**
  * An example that is run: notation text. In `flagged` every stretch between `[[` and `]]` is a finding of this rule,
- * and there are no others of it. `fixed`, where given, is the text after the preferred fix of the first finding.
+ * and there are no others of it. `fixed`, where given, is the text after the first finding's preferred fix, else its first.
  * Examples are read on 2026-12-31, against the packs that they name.
  */
 export interface Example {

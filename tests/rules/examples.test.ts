@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { rules } from '../../server/rules/index.generated.ts';
-import type { Example, Finding, Rule, Severity } from '../../server/rules/rule.ts';
+import type { Example, Finding, Fix, Rule, Severity } from '../../server/rules/rule.ts';
 import { findingsIn, withEdits } from './checked.ts';
 import { readMarked } from './marked.ts';
 
@@ -20,7 +20,10 @@ const placesOf = (findings: readonly Finding[]): string[] =>
 const spansOf = (findings: readonly Finding[]) =>
   findings.map(({ span: { line, start, end } }) => ({ line, start, end }));
 
-const preferredFix = (finding: Finding | undefined) => finding?.fixes?.().find(({ preferred }) => preferred);
+function likeliestFix(finding: Finding | undefined): Fix | undefined {
+  const fixes = finding?.fixes?.() ?? [];
+  return fixes.find(({ preferred }) => preferred) ?? fixes[0];
+}
 
 const firstLine = ({ text }: Example): string => text.slice(0, 60).replaceAll('\n', ' ⏎ ');
 
@@ -31,12 +34,22 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
     expect(rule.silent.length).toBeGreaterThan(0);
   });
 
+  test('shows what a fix does, or says why none is honest', () => {
+    const shown = rule.flagged.filter(({ fixed }) => fixed !== undefined);
+    const offered = rule.flagged.some(({ text, own }) =>
+      findingsOf(rule, readMarked(text).text, own ? { text, own } : { text }).some(
+        (finding) => (finding.fixes?.() ?? []).length > 0,
+      ),
+    );
+    expect([shown.length > 0, rule.unfixed === undefined]).toEqual([offered, offered]);
+  });
+
   test.each(rule.flagged.map((example) => [firstLine(example), example] as const))('reports: %s', (_, example) => {
     const { text, spans } = readMarked(example.text);
     const findings = findingsOf(rule, text, example);
     expect(spansOf(findings), placesOf(findings).join('\n')).toEqual(spans);
     if (example.fixed === undefined) return;
-    const fix = preferredFix(findings[0]);
+    const fix = likeliestFix(findings[0]);
     expect(fix && withEdits(text, fix.edits)).toBe(example.fixed);
   });
 

@@ -8,6 +8,7 @@ export const rule: Rule = {
   why: 'The fault that it spoke of is mended or moved; left standing, it would hide the next one.',
   mend: 'Remove the allow, or put it on the line that it is meant for, or the line above.',
   source: 'the notation',
+  unfixed: 'Whether the allow is to go, or belongs to another line, only its writer knows.',
   flagged: [{ text: 'strata\n  0 - 3.8 clay # allow [[interval-gap]]: no returns\n  3.8 - 6.1 sand' }],
   silent: [
     { text: 'strata\n  0 - 3.8 clay\n  4.1 - 6.1 sand # allow interval-gap: no returns' },

@@ -59,6 +59,7 @@ function reportOf({ string, fill }: PlacedFill, thin: Thin, limit: LimitInForce,
   const around = piece.bounds === 'hole' ? 'the hole' : `the string around it, string ${piece.bounds},`;
   return {
     span: sizeSpan(string),
+    doubts: [string.size.outside ?? string.size.nominal],
     message: `${around} is only ${diameterText(clear, units)} ${wordsBy[countedBy(limit)]} the ${string.kind} at ${stretchText(piece.top, piece.bottom, units)} (${diameterText(piece.outer, units)} and ${diameterText(against, units)}), and ${fill.kind} is logged there; at least ${askedText(limit)} lets it pass all round; correct a diameter, or note how it was placed`,
     related: [{ span: fill.span, message: `the ${fill.kind}` }],
     limit: limit.key,
@@ -73,9 +74,12 @@ export const rule: Rule = {
   why: 'Grout does not pass evenly through a narrow annulus, and a tremie pipe does not go down it. Codes count what is clear in different ways: against the nominal, the outside or the coupling’s diameter, as a difference of diameters or as a thickness. Each is told in its own way.',
   mend: 'Correct a diameter, or note how the grout was placed.',
   source: 'the pack’s limit; in `general` Oregon OAR 690-210, Wisconsin NR 812 and Michigan R 325',
+  crew: 'How was the grout placed in so narrow a space, and are the two diameters right?',
   flagged: [
     {
       text: 'hole\n  0 - 7.2 200\n  - 61 152\ncasing +0.45 - 7.2 steel [[168.3 x 6.4]]\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.1 m3',
+      fixed:
+        'hole\n  0 - 7.2 200\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3? x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.1 m3',
     },
     {
       text: 'rules wisconsin-nr812\nunits ft in\nhole\n  0 - 24 9\n  - 200 6\ncasing +1.5 - 24 steel [[6.625 x 0.28]]\n  shoe 24\n  grout 0 - 24 neat cement',

@@ -32,6 +32,8 @@ export const rule: Rule = {
   why: 'A string that ends in loose ground instead of rock is not sealed. Where it ends near the contact, the contact must be known.',
   mend: 'Confirm the contact, and take off the `~` or the `?`.',
   source: 'common practice, no source',
+  crew: 'At what depth did you meet the rock?',
+  unfixed: 'The contact is marked as uncertain already; only the crew can take the mark off.',
   flagged: [
     {
       text: 'strata\n  0 - [[~6.5]] clay\n  - 61 limestone\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3',

@@ -10,6 +10,7 @@ export const rule: Rule = {
   why: 'Dates are written year, month, day, so that nobody has to guess which of 05-06 is the month. Set times and due dates are counted from them.',
   mend: 'Write the date as `2026-05-04`.',
   source: 'ISO 8601',
+  crew: 'Which day was it?',
   flagged: [
     { text: 'began [[2026-02-30]]' },
     { text: 'began [[5/7/26]]' },

@@ -10,6 +10,8 @@ export const rule: Rule = {
   why: 'Set times and pumping times are counted from it.',
   mend: 'Write the time as `09:30`, from 00:00 to 23:59.',
   source: 'ISO 8601',
+  crew: 'At what time was it?',
+  unfixed: 'No clock shows the time, and which one was meant cannot be told from it.',
   flagged: [{ text: 'test pump 40 L/min, [[2026-05-07 25:10]]' }],
   silent: [{ text: 'test pump 40 L/min, 2026-05-07 08:00' }],
   check: ofProblem('bad-time', {

@@ -12,6 +12,7 @@ function reportOf(fill: Fill, { placed, fromBags, top, bottom }: FillRecord, con
   const unit = fill.volume?.unit ?? 'm3';
   return {
     span: fill.bags?.span ?? fill.span,
+    doubts: [fill.bags?.count, fill.bags?.massEach, fill.volume],
     message: `${fill.kind} ${stretchText(top, bottom, context.log.units)}: the bags make ${valueText(fromBags, unit)}, but ${valueText(placed, unit)} is logged as placed, ${numberText(Math.abs(apart) * 100, 2)} % ${apart > 0 ? 'more' : 'less'}; they may be ${limitText(context, 'bags-volume-tolerance')} apart; correct the count, the mass of a bag, the water or the volume`,
     related: fill.volume ? [{ span: fill.volume.span, message: `${valueText(placed, unit)} placed` }] : [],
     limit: 'bags-volume-tolerance',
@@ -26,9 +27,12 @@ export const rule: Rule = {
   why: 'Bags, water and volume are three tellings of one fact. Where they disagree, one is a slip, and the strength of the grout is in doubt.',
   mend: 'Correct the count of bags, the mass of one, the water, or the volume; mark with `?` what nobody remembers.',
   source: 'absolute volumes of cement and water; the tolerance is common practice, no source',
+  crew: 'How many bags were used, of what mass, and how much grout was placed?',
   flagged: [
     {
       text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, [[5 x 40 kg bags]], w/c 0.5',
+      fixed:
+        'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, 5? x 40 kg bags, w/c 0.5',
     },
   ],
   silent: [

@@ -11,6 +11,8 @@ export const rule: Rule = {
   why: 'How deep a casing must go, and how a well behaves, depend on the rock: limestone is not granite.',
   mend: 'Name the rock, or write `?` beside it to ask the crew.',
   source: 'common practice, no source',
+  crew: 'What kind of rock was it?',
+  unfixed: 'The kind of rock is known only to those who saw it.',
   flagged: [{ text: 'strata\n  0 - 6 clay\n  - 61 [[bedrock, grey]]' }],
   silent: [{ text: 'strata\n  0 - 6 clay\n  - 61 limestone, grey' }],
   check: ({ log }) =>

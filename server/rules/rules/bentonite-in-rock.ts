@@ -15,6 +15,7 @@ function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext):
   return [
     {
       span: fill.material?.span ?? fill.span,
+      doubts: [fill.interval.bottom, rock.interval.top],
       message: `${fill.kind} ${intervalText(fill.interval, log.units)} is ${fill.material?.name ?? 'bentonite'}, and rock begins at ${depthText(top, log.units)}: ${askedText(most)}; correct the material or a depth, or log the cement below`,
       related: [{ span: rock.interval.span, message: 'rock begins here' }],
       limit: most.key,
@@ -30,9 +31,12 @@ export const rule: Rule = {
   why: 'Bentonite grout stays soft. In fractured rock moving water washes it out, where cement stays.',
   mend: 'Correct the material or a depth; log the cement that stands in the rock.',
   source: 'the pack’s limit; Minnesota 4725',
+  crew: 'What was placed there, and down to what depth?',
   flagged: [
     {
       text: 'rules minnesota-4725\nunits ft in\nstrata\n  0 - 40 clay\n  - 200 limestone\ncasing +1 - 60 steel 6.625 x 0.28\n  grout 0 - 60 [[bentonite slurry]], tremie',
+      fixed:
+        'rules minnesota-4725\nunits ft in\nstrata\n  0 - 40 clay\n  - 200 limestone\ncasing +1 - 60 steel 6.625 x 0.28\n  grout 0 - 60? bentonite slurry, tremie',
     },
   ],
   silent: [

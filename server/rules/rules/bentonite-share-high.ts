@@ -12,9 +12,12 @@ export const rule: Rule = {
   why: 'A little bentonite keeps cement from settling in the mix; much of it takes more water, and leaves the grout weak.',
   mend: 'Correct the share. It is counted by mass of the cement.',
   source: 'the pack’s limit; Michigan R 325.1603a and Washington WAC 173-160',
+  crew: 'How much bentonite went into the mix?',
   flagged: [
     {
       text: 'rules michigan-r325\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  grout 0 - 7.2 cement-bentonite, bentonite [[8 %]]',
+      fixed:
+        'rules michigan-r325\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  grout 0 - 7.2 cement-bentonite, bentonite 8? %',
     },
   ],
   silent: [
@@ -31,6 +34,7 @@ export const rule: Rule = {
         if (!most || !fill.bentonite || share === null || share <= most.value + 1e-4) continue;
         yield {
           span: fill.bentonite.span,
+          doubts: [fill.bentonite],
           message: `${fill.kind} with ${valueText(share, '%')} of bentonite by mass of the cement; at most ${askedText(most)} leaves it strong enough; correct the share`,
           limit: most.key,
         };

@@ -67,6 +67,7 @@ function reportOf(each: Reaching, bottom: Depth, foot: Depth, { units }: WellLog
   const end = depthText(foot.value ?? 0, units);
   return {
     span: bottom.span,
+    doubts: [bottom, foot],
     message: `${each.what} reaches ${depthText(bottom.value ?? 0, units)}, but the hole ends at ${end}; correct this depth, or log the hole down to it`,
     related: [{ span: foot.span, message: `the hole ends here, at ${end}` }],
     fixes: () => fixesOf(each, foot),
@@ -81,8 +82,12 @@ export const rule: Rule = {
   why: 'Nothing can stand or be seen below the bottom of the hole: one of the two depths is wrong.',
   mend: 'Correct the depth, or log the hole down to it.',
   source: 'geometry',
+  crew: 'How deep is the hole, and how deep does this go?',
   flagged: [
-    { text: 'hole\n  0 - 61 152\nstrata\n  0 - 6 clay\n  6 - [[62]] limestone' },
+    {
+      text: 'hole\n  0 - 61 152\nstrata\n  0 - 6 clay\n  6 - [[62]] limestone',
+      fixed: 'hole\n  0 - 61 152\nstrata\n  0 - 6 clay\n  6 - 61 limestone',
+    },
     { text: 'hole\n  0 - 7.2 254\ncasing +0.45 - [[72]] steel 168.3 x 6.4' },
   ],
   silent: [

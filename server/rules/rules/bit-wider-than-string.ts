@@ -32,6 +32,7 @@ function reportOf(each: Drilled, diameter: number, string: PipeString, { log }: 
   const span: Span = each.diameter?.span ?? each.interval.span;
   return {
     span,
+    doubts: [each.diameter, string.size.outside ?? string.size.nominal],
     message: `${intervalText(each.interval, log.units)} was drilled ${diameterText(diameter, log.units)}, through ${stringText(string, log)}, which is ${inside} inside: the bit does not pass; correct a diameter or a depth, or say under-reamed`,
     related: [{ span: sizeSpan(string), message: `${inside} inside` }],
   };
@@ -45,7 +46,13 @@ export const rule: Rule = {
   why: 'Hole below the foot of a standing string was drilled through it; a wider bit does not pass, so a diameter or a depth is wrong.',
   mend: 'Correct the diameter or the depth, or write `under-reamed`.',
   source: 'geometry',
-  flagged: [{ text: 'hole\n  0 - 7.2 254\n  7.2 - 61 [[165]]\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' }],
+  crew: 'What bit was used below the string, and what pipe is the string?',
+  flagged: [
+    {
+      text: 'hole\n  0 - 7.2 254\n  7.2 - 61 [[165]]\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2',
+      fixed: 'hole\n  0 - 7.2 254\n  7.2 - 61 165?\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2',
+    },
+  ],
   silent: [
     { text: 'hole\n  0 - 7.2 254\n  7.2 - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
     { text: 'hole\n  0 - 61 200\ncasing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40' },

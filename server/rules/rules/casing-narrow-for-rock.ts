@@ -14,9 +14,12 @@ export const rule: Rule = {
   why: 'A wide casing leaves room to drill on through it, to seal it and to fit a pump.',
   mend: 'Correct the size: the limit is a nominal one.',
   source: 'the pack’s limit; Wisconsin NR 812',
+  crew: 'What size is the casing?',
   flagged: [
     {
       text: 'rules wisconsin-nr812\nunits ft in\nstrata\n  0 - 12 clay\n  - 200 granite\ncasing +1.5 - 50 steel [[4.5 x 0.237]]',
+      fixed:
+        'rules wisconsin-nr812\nunits ft in\nstrata\n  0 - 12 clay\n  - 200 granite\ncasing +1.5 - 50 steel 4.5? x 0.237',
     },
   ],
   silent: [
@@ -35,6 +38,7 @@ export const rule: Rule = {
     return [
       {
         span: sizeSpan(casing),
+        doubts: [casing.size.outside ?? casing.size.nominal],
         message: `the casing is ${diameterText(size, log.units)} across; at least ${askedText(least)} leaves room to drill on and to seal; correct the size, or ask the authority`,
         limit: least.key,
       },

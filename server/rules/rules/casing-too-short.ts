@@ -13,9 +13,12 @@ export const rule: Rule = {
   why: 'The casing shuts off shallow water. How deep it must go depends in some codes on the rock that it is seated in, and on how near that rock is to the surface.',
   mend: 'Correct the depth of the foot, or ask the authority before the casing is set.',
   source: 'the pack’s limit',
+  crew: 'Is the depth of its foot right?',
   flagged: [
     {
       text: 'rules wisconsin-nr812\nunits ft in\nstrata\n  0 - 32 clay\n  - 200 dolomite\ncasing +1.5 - [[37]] steel 6.625 x 0.28',
+      fixed:
+        'rules wisconsin-nr812\nunits ft in\nstrata\n  0 - 32 clay\n  - 200 dolomite\ncasing +1.5 - 37? steel 6.625 x 0.28',
     },
     {
       text: 'rules wisconsin-nr812\nunits ft in\nstrata\n  0 - 12 clay\n  - 200 dolomite\ncasing +1.5 - [[50]] steel 6.625 x 0.28',
@@ -40,6 +43,7 @@ export const rule: Rule = {
     return [
       {
         span: casing.interval.bottom?.span ?? casing.span,
+        doubts: [casing.interval.bottom],
         message: `the casing ends at ${depthText(foot, log.units)}; it must reach at least ${askedText(least)}, to shut off shallow water; correct the depth, or ask the authority`,
         limit: least.key,
       },

@@ -1,5 +1,7 @@
 import type { PipeString } from '../../model/log.ts';
+import { anotherCentralizer } from '../another-centralizer.ts';
 import { bottomOf, topOf } from '../columns.ts';
+import { fix, lineAfter } from '../fixes.ts';
 import { limitText } from '../limit-text.ts';
 import { lengthText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
@@ -23,8 +25,15 @@ const concerned = (context: RuleContext): PipeString[] =>
       isLongEnough(string, context),
   );
 
-const without = (string: PipeString, { log }: RuleContext): Report => ({
+const without = (string: PipeString, { log, tree }: RuleContext): Report => ({
   span: string.interval.span,
+  fixes: () => [
+    fix(
+      'Ask the crew for the centralizers, with ?',
+      [lineAfter(string.line, tree.lines[string.line]?.text ?? '', 'centralizers  ?')],
+      { preferred: true },
+    ),
+  ],
   message: `no centralizers are logged on ${stringText(string, log)}, which is grouted: casing that lies against the wall leaves a stretch with no grout; log them, or centralizers ? to ask the crew`,
   limit: 'centralizer-gap-most',
 });
@@ -37,6 +46,7 @@ function* gapsOf(string: PipeString, context: RuleContext): Generator<Report> {
     if (!most || bottom - top <= most.value + 1e-9) continue;
     yield {
       span: string.centralizers?.span ?? string.span,
+      fixes: () => anotherCentralizer(string),
       message: `no centralizer on ${stringText(string, log)} at ${stretchText(top, bottom, log.units)}, a gap of ${lengthText(bottom - top, log.units)}; at most ${limitText(context, 'centralizer-gap-most')} keeps the casing off the wall, so that grout can pass all round`,
       limit: 'centralizer-gap-most',
     };
@@ -51,9 +61,12 @@ export const rule: Rule = {
   why: 'Casing that lies against the wall of the hole leaves a channel that grout does not fill.',
   mend: 'Log the centralizers that were fitted, or `centralizers ?` to ask the crew. Short strings need none.',
   source: 'the spacing is common practice, no source',
+  crew: 'How many centralizers were fitted, and at what depths?',
   flagged: [
     {
       text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  [[centralizers 2 12 38]]\n  grout 0 - 40 neat cement, 1.4 m3',
+      fixed:
+        'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  centralizers 2 12 38 ?\n  grout 0 - 40 neat cement, 1.4 m3',
     },
     { text: 'casing [[+0.45 - 40]] steel 168.3 x 6.4\n  shoe 40\n  grout 0 - 40 neat cement, 1.4 m3' },
   ],

@@ -1,4 +1,5 @@
 import type { PipeString } from '../../model/log.ts';
+import { anotherCentralizer } from '../another-centralizer.ts';
 import { bottomOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { depthText, lengthText } from '../messages.ts';
@@ -18,6 +19,8 @@ function reportOf(string: PipeString, lowest: number, foot: number, context: Rul
   const { units } = context.log;
   return {
     span: string.centralizers?.positions.at(-1)?.span ?? string.span,
+    doubts: [string.centralizers?.positions.at(-1), string.interval.bottom],
+    fixes: () => anotherCentralizer(string),
     message: `the lowest centralizer is at ${depthText(lowest, units)}, ${lengthText(foot - lowest, units)} above the foot of the ${string.kind} at ${depthText(foot, units)}; one within ${limitText(context, 'centralizer-shoe-most')} of the shoe holds the foot in the middle of the grout`,
     related: [{ span: string.interval.bottom?.span ?? string.span, message: `the foot, at ${depthText(foot, units)}` }],
     limit: 'centralizer-shoe-most',
@@ -32,7 +35,13 @@ export const rule: Rule = {
   why: 'The seal begins at the shoe. Casing that leans there lets water past at the one place that matters most.',
   mend: 'Log the lowest centralizer, or note that none was fitted there.',
   source: 'common practice, no source',
-  flagged: [{ text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  centralizers 6 15 25 [[34]]' }],
+  crew: 'At what depth is the lowest centralizer?',
+  flagged: [
+    {
+      text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  centralizers 6 15 25 [[34]]',
+      fixed: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  centralizers 6 15 25 34 ?',
+    },
+  ],
   silent: [
     { text: 'casing +0.45 - 40 steel 168.3 x 6.4\n  shoe 40\n  centralizers 6 15 25 38' },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  centralizers 1.5' },

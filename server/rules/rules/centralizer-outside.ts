@@ -15,6 +15,7 @@ function wrongWith(depth: number, string: PipeString, log: WellLog): string | nu
 
 const reportOf = (position: Depth, wrong: string, string: PipeString, { log }: RuleContext): Report => ({
   span: position.span,
+  doubts: [position],
   message: `a centralizer at ${depthText(position.value ?? 0, log.units)} on ${stringText(string, log)} is ${wrong.startsWith('and') ? `logged, ${wrong}` : wrong}; correct the depth, or put the line under the string that carries it`,
   related: [{ span: string.interval.span, message: 'the string' }],
 });
@@ -27,8 +28,12 @@ export const rule: Rule = {
   why: 'A centralizer sits on its string, in the annulus; one elsewhere has a wrong depth or hangs under the wrong string.',
   mend: 'Correct the depth, or move the line under the string that carries it.',
   source: 'geometry',
+  crew: 'At what depths are the centralizers, and on which string?',
   flagged: [
-    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  centralizers 1.5 4 [[8.7]]' },
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  centralizers 1.5 4 [[8.7]]',
+      fixed: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  centralizers 1.5 4 8.7?',
+    },
     { text: 'casing +0.6 - 42.7 steel 168.3 x 4.8 driven\n  shoe 42.7\n  centralizers [[40]]' },
   ],
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  centralizers 1.5 4 6.7' }],

@@ -36,6 +36,8 @@ export const rule: Rule = {
   why: 'Water in the air masks the cuttings, and foam must break before they can be read: such a contact is less certain.',
   mend: 'Say in a remark how the contact was seen, or log the `samples`.',
   source: 'common practice, no source',
+  crew: 'How was this contact seen?',
+  unfixed: 'How a contact was seen is known only to those who saw it.',
   flagged: [
     { text: 'strata\n  0 - 20 shale\n  [[- 61]] limestone\ndrilling\n  0 - 18 30 min air\n  - 24 12 min foam' },
   ],

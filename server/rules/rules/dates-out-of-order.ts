@@ -43,6 +43,7 @@ const reportOf = (wrong: Dated, other: Dated, words: string): Report[] =>
     ? [
         {
           span: wrong.moment.span,
+          doubts: [wrong.moment, other.moment],
           message: `${wrong.what} is dated ${dayOf(wrong)}, ${words} ${dayOf(other)}; one of the two dates is wrong`,
           related: [{ span: other.moment.span, message: `${other.what}, ${dayOf(other)}` }],
         },
@@ -55,6 +56,7 @@ const future = (dated: Dated, today: string | null): Report[] => {
   return [
     {
       span: dated.moment.span,
+      doubts: [dated.moment],
       message: `${dated.what} is dated ${day}, which is after today, ${today}; correct the date`,
     },
   ];
@@ -68,8 +70,9 @@ export const rule: Rule = {
   why: 'Set time, due dates and the order of the work are reckoned from the dates of the log.',
   mend: 'Correct the date that is wrong; mark it `?` where nobody knows.',
   source: 'the calendar',
+  crew: 'Which day was it?',
   flagged: [
-    { text: 'began 2026-05-06\nfinished [[2026-05-04]]' },
+    { text: 'began 2026-05-06\nfinished [[2026-05-04]]', fixed: 'began 2026-05-06\nfinished 2026-05-04?' },
     {
       text: 'began 2026-05-04\nfinished 2026-05-06\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  grout 0 - 7.2 neat cement, 0.29 m3, [[2026-04-05]]',
     },

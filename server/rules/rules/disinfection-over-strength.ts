@@ -12,7 +12,13 @@ export const rule: Rule = {
   why: 'A dose far above what is asked attacks pump and pipe, is harder to flush out, and gives off gas that hurts.',
   mend: 'Correct the strength, or note how it was flushed out before the water was used.',
   source: 'the pack’s limit; Ontario Reg. 903 from memory',
-  flagged: [{ text: 'rules ontario-903\ndisinfection [[500 mg/L]], 12 h' }],
+  crew: 'How strong was the chlorine, and how was it flushed out?',
+  flagged: [
+    {
+      text: 'rules ontario-903\ndisinfection [[500 mg/L]], 12 h',
+      fixed: 'rules ontario-903\ndisinfection 500? mg/L, 12 h',
+    },
+  ],
   silent: [{ text: 'rules ontario-903\ndisinfection 200 mg/L, 12 h' }, { text: 'disinfection 500 mg/L, 12 h' }],
   check: ({ log, limits }) => {
     const most = limitGiven(limits, 'chlorine-most', factsOfWell(log));
@@ -21,6 +27,7 @@ export const rule: Rule = {
       return [
         {
           span: strength.span,
+          doubts: [strength],
           message: `disinfected with ${valueText(strength.value, 'mg/L')}; at most ${askedText(most)}; correct the strength, or note how it was flushed out`,
           limit: most.key,
         },

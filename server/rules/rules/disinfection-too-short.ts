@@ -12,7 +12,13 @@ export const rule: Rule = {
   why: 'Chlorine needs time as much as strength.',
   mend: 'Correct the time, or disinfect again and log it.',
   source: 'the pack’s limit; Wisconsin NR 812, and Ontario Reg. 903 from memory',
-  flagged: [{ text: 'rules ontario-903\ndisinfection 100 mg/L, [[2 h]]' }],
+  crew: 'How long did the chlorine stand?',
+  flagged: [
+    {
+      text: 'rules ontario-903\ndisinfection 100 mg/L, [[2 h]]',
+      fixed: 'rules ontario-903\ndisinfection 100 mg/L, 2? h',
+    },
+  ],
   silent: [
     { text: 'rules ontario-903\ndisinfection 100 mg/L, 12 h' },
     { text: 'rules wisconsin-nr812\ndisinfection 100 mg/L, 2 h' },
@@ -29,6 +35,7 @@ export const rule: Rule = {
         : [
             {
               span: each.span,
+              doubts: [each],
               message: `the chlorine stood for ${numberText(each.value / 3600)} h; at least ${askedText(least)} lets it work; correct the time, or disinfect again and log it`,
               limit: least.key,
             },

@@ -12,7 +12,13 @@ export const rule: Rule = {
   why: 'Too weak a dose does not kill what the work carried into the well.',
   mend: 'Correct the strength, or disinfect again and log it. Chlorine hurts: follow its label, keep air moving, and let nobody lean over the well.',
   source: 'the pack’s limit; Wisconsin NR 812, and Ontario Reg. 903 from memory',
-  flagged: [{ text: 'rules wisconsin-nr812\ndisinfection [[50 mg/L]], 2 h' }],
+  crew: 'How strong was the chlorine?',
+  flagged: [
+    {
+      text: 'rules wisconsin-nr812\ndisinfection [[50 mg/L]], 2 h',
+      fixed: 'rules wisconsin-nr812\ndisinfection 50? mg/L, 2 h',
+    },
+  ],
   silent: [
     { text: 'rules wisconsin-nr812\ndisinfection 100 mg/L, 2 h' },
     { text: 'rules wisconsin-nr812\ndisinfection 50 mg/L, 2 h\ndisinfection 120 mg/L, 2 h' },
@@ -28,6 +34,7 @@ export const rule: Rule = {
         : [
             {
               span: each.span,
+              doubts: [each],
               message: `disinfected with ${valueText(each.value, 'mg/L')}; at least ${askedText(least)} kills what the work carried in; correct the strength, or disinfect again and log it`,
               limit: least.key,
             },

@@ -35,6 +35,7 @@ function reportOf(reading: Reading, { level, rate }: Start, context: RuleContext
   if (volume === null || volume <= most.value * rate * seconds) return null;
   return {
     span: reading.level?.span ?? reading.span,
+    doubts: [reading.level, reading.elapsed],
     message: `${valueText(volume, 'L')} of water left the bore on the way down to ${depthText(after, context.log.units)}, but ${valueText(rate, 'L/min')} for ${numberText(seconds / 60, 3)} min pumps only ${valueText(rate * seconds, 'L')}; over ${limitText(context, 'drawdown-volume-ratio-most')} cannot be; check the rate, the time, the level or the diameters`,
     limit: 'drawdown-volume-ratio-most',
   };
@@ -58,7 +59,13 @@ export const rule: Rule = {
   why: 'The pump must take at least the water that stood in the bore between two levels, and whatever the ground gave besides. Less than that cannot be.',
   mend: 'Check the rate, the time, the level and the diameters.',
   source: 'conservation of volume; the tolerance is common practice, no source',
-  flagged: [{ text: 'hole\n  0 - 61 152\ntest pump 4 L/min\n  0 5.2\n  1 [[6.14]]\n  60 9' }],
+  crew: 'What were the rate and the level at that time?',
+  flagged: [
+    {
+      text: 'hole\n  0 - 61 152\ntest pump 4 L/min\n  0 5.2\n  1 [[6.14]]\n  60 9',
+      fixed: 'hole\n  0 - 61 152\ntest pump 4 L/min\n  0 5.2\n  1 6.14?\n  60 9',
+    },
+  ],
   silent: [
     { text: 'hole\n  0 - 61 152\ntest pump 40 L/min\n  0 5.2\n  1 6.14\n  2 6.71\n  60 11.9' },
     { text: 'test pump 4 L/min\n  0 5.2\n  1 16.14' },

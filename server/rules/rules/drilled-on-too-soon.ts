@@ -38,6 +38,7 @@ function reportOf(
   if (!least || placed === null || began === null || !next || (began - placed) / 1000 >= least.value) return null;
   return {
     span: next.when?.span ?? next.span,
+    doubts: [next.when?.from, endOf(fill)],
     message: `drilling went on ${numberText((began - placed) / 3.6e6, 3)} h after the cement was placed; ${askedText(least)} lets it set, so that the bit does not break the seal at the shoe; correct a time, or note the cement that sets faster`,
     related: [{ span: fill.placed?.span ?? fill.span, message: 'the cement was placed then' }],
     limit: least.key,
@@ -52,9 +53,12 @@ export const rule: Rule = {
   why: 'The bit and the flush shake green cement loose from the casing, and the seal at the shoe is lost for good.',
   mend: 'Correct a time. Where a cement was used that sets faster, note it and allow the finding with that reason.',
   source: 'the pack’s limit; in `general` Minnesota 4725 and Michigan R 325',
+  crew: 'When was the cement placed, and when did drilling go on?',
   flagged: [
     {
       text: 'rules michigan-r325\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 cement-bentonite, 0.29 m3, 2026-05-05 09:30\ndrilling\n  7.2 - 13.2 18 min, [[2026-05-06 15:00 - 15:18]]',
+      fixed:
+        'rules michigan-r325\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 cement-bentonite, 0.29 m3, 2026-05-05 09:30\ndrilling\n  7.2 - 13.2 18 min, 2026-05-06 15:00? - 15:18',
     },
     {
       text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, 2026-05-05 09:30\ndrilling\n  7.2 - 13.2 18 min, [[2026-05-05 15:00 - 15:18]]',

@@ -19,6 +19,8 @@ export const rule: Rule = {
   flagged: [
     {
       text: 'casing +0.5 - 36 pvc 141.3 sdr 17\n  [[screen 35 - 36 pvc 141.3, slot 0.5, open 5 %]]\ntest pump 90 L/min, 2 h',
+      fixed:
+        'casing +0.5 - 36 pvc 141.3 sdr 17\n  screen 35 - 36 pvc 141.3, slot 0.5, open 5? %\ntest pump 90 L/min, 2 h',
     },
   ],
   silent: [
@@ -38,6 +40,7 @@ export const rule: Rule = {
         if (velocity === null || velocity <= most.value) continue;
         const report: Report = {
           span: screen.span,
+          doubts: [screen.openArea, screen.interval.top, screen.interval.bottom],
           message: `water goes through the screen ${intervalText(screen.interval, context.log.units)} at ${velocityText(velocity, context)}; at most ${limitText(context, 'entrance-velocity-most')} keeps sand and scale off the slots; check the open area, the length and the rate`,
           limit: most.key,
         };

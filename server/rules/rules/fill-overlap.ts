@@ -50,6 +50,7 @@ export const rule: Rule = {
   why: 'Two things cannot stand in one place; the volumes of both are reckoned wrong.',
   mend: 'Take one of the two depths for the contact.',
   source: 'geometry',
+  crew: 'Where does the one end and the other begin?',
   flagged: [
     {
       text: 'casing +0.45 - 36 pvc 114.3 sdr 26\n  pack 28 - 36 20/40 sand\n  seal [[26 - 29]] bentonite chips',

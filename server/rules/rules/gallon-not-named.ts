@@ -59,8 +59,9 @@ export const rule: Rule = {
   why: 'The imperial gallon is a fifth larger. A volume or a rate in a gallon that is not named is not reckoned with.',
   mend: 'Write `gal-us` or `gal-imp` (`gpm-us`, `gpm-imp`), or name the gallon on the `units` line.',
   source: 'NIST SP 811, appendix B',
+  crew: 'Which gallon is meant, the US or the imperial?',
   flagged: [
-    { text: 'units ft in\nwater\n  126 fresh, 8 [[gpm]]' },
+    { text: 'units ft in\nwater\n  126 fresh, 8 [[gpm]]', fixed: 'units ft in\nwater\n  126 fresh, 8 gpm-us' },
     { text: 'units ft in\ncasing +1.5 - 24 steel 6.625 x 0.25\n  grout 0 - 24 neat cement, 77 [[gal]]' },
   ],
   silent: [

@@ -16,6 +16,7 @@ function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext):
   return [
     {
       span: placement.span,
+      doubts: [interval.bottom],
       message: `${fill.kind} ${intervalText(interval, log.units)} was placed by ${placement.name}: ${askedText(most)}, since grout that falls far thins and bridges; correct how it was placed, or the depth`,
       limit: most.key,
     },
@@ -30,9 +31,12 @@ export const rule: Rule = {
   why: 'Grout that falls through the annulus mixes with what stands there and bridges, so that it leaves gaps that nobody sees.',
   mend: 'Correct how it was placed. Next time pump it through a tremie pipe from the bottom.',
   source: 'the pack’s limit; Minnesota 4725 for dumping, Wisconsin NR 812 for a tremie filled by gravity',
+  crew: 'How was it placed, and from what depth?',
   flagged: [
     {
       text: 'rules minnesota-4725\nunits ft in\ncasing +1 - 30 steel 6.625 x 0.28\n  grout 0 - 30 neat cement, [[gravity]]',
+      fixed:
+        'rules minnesota-4725\nunits ft in\ncasing +1 - 30 steel 6.625 x 0.28\n  grout 0 - 30? neat cement, gravity',
     },
     {
       text: 'rules wisconsin-nr812\nunits ft in\ncasing +1 - 120 steel 6.625 x 0.28\n  grout 0 - 120 neat cement, [[gravity tremie]]',

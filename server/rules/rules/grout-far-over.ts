@@ -12,6 +12,7 @@ function reportOf({ fill, record, string }: PlacedFill, context: RuleContext): R
   const unit = fill.volume?.unit ?? 'm3';
   return {
     span: spanOf(fill.volume, fill),
+    doubts: [fill.volume, fill.returned, fill.topUp],
     message: `${fill.kind} ${stretchText(record.top, record.bottom, context.log.units)}: ${valueText(net, unit)} placed, ${numberText(times, 2)} times what the annulus holds, ${valueText(annulus, unit)}; over ${limitText(context, 'grout-surplus')} asks for a word on where it went: a void, grout lost or returned, a wider hole, or a slip of the pen`,
     related: [{ span: string.span, message: 'the string that it stands around' }],
     limit: 'grout-surplus',
@@ -26,9 +27,12 @@ export const rule: Rule = {
   why: 'A large surplus went somewhere: into a void or an open fracture, back to the surface, or only into the notes.',
   mend: 'Log what came back (`returned`) or was left inside (`plug inside`), say in a remark where the rest went, or correct the volume.',
   source: 'geometry; how much is far is the pack’s, in `general` common practice, no source',
+  crew: 'Where did the rest of the grout go?',
   flagged: [
     {
       text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, [[0.55 m3]]',
+      fixed:
+        'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.55? m3',
     },
   ],
   silent: [

@@ -1,4 +1,5 @@
 import type { Fill, PipeString, WellLog } from '../../model/log.ts';
+import { askForSeal } from '../ask-for-seal.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
@@ -48,8 +49,15 @@ const standsInWiderHole = (string: PipeString, { log }: RuleContext): boolean =>
   return hole !== null && (string.size.outsideDiameter ?? Number.POSITIVE_INFINITY) < hole && log.strings.length === 1;
 };
 
-const reportOf = (string: PipeString, fill: Fill | null, { top, bottom }: Stretch, { log }: RuleContext): Report => ({
+const reportOf = (
+  string: PipeString,
+  fill: Fill | null,
+  { top, bottom }: Stretch,
+  { log, tree }: RuleContext,
+): Report => ({
   span: fill?.interval?.span ?? string.interval.span,
+  doubts: [fill?.interval?.top, fill?.interval?.bottom],
+  fixes: () => (fill === null ? [askForSeal(string, tree)] : []),
   message: fill
     ? `nothing is logged in the annulus of ${stringText(string, log)} at ${stretchText(top, bottom, log.units)}: an open stretch between the shoe and the surface lets water run down outside the casing; log what was placed there`
     : `nothing is logged in the annulus of ${stringText(string, log)}, ${stretchText(top, bottom, log.units)}: the hole is wider than the casing; log the grout or the seal, or say driven`,
@@ -79,8 +87,12 @@ export const rule: Rule = {
   why: 'An open annulus is a pipe outside the pipe: surface water and shallow ground water run down it.',
   mend: 'Log what stands there (`grout`, `seal`, `pack`), correct an interval, or say `driven` where there is no annulus. The top may be at the pitless adapter.',
   source: 'common practice; grout from shoe to surface is asked by most codes',
+  crew: 'What stands in the annulus there?',
   flagged: [
-    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout [[2 - 7.2]] neat cement, 0.29 m3' },
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout [[2 - 7.2]] neat cement, 0.29 m3',
+      fixed: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 2? - 7.2 neat cement, 0.29 m3',
+    },
     { text: 'casing +0.45 - 12 steel 168.3 x 6.4\n  shoe 12\n  grout [[0 - 7.2]] neat cement, 0.29 m3' },
     { text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing [[+0.45 - 7.2]] steel 168.3 x 6.4\n  shoe 7.2' },
   ],

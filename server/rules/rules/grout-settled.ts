@@ -1,3 +1,4 @@
+import { writeAfter } from '../fixes.ts';
 import { limitText } from '../limit-text.ts';
 import { lengthText } from '../messages.ts';
 import type { Rule } from '../rule.ts';
@@ -10,8 +11,13 @@ export const rule: Rule = {
   why: 'Where grout has settled, the annulus is open at the surface, just where water and dirt run in.',
   mend: 'Log the `top-up`, or what was placed above the grout.',
   source: 'common practice, no source',
+  crew: 'Was it topped up, and with how much?',
   flagged: [
-    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, settled [[0.8]]' },
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, settled [[0.8]]',
+      fixed:
+        'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, settled 0.8, top-up ?',
+    },
   ],
   silent: [
     {
@@ -25,6 +31,8 @@ export const rule: Rule = {
       if (!most || topUp !== null || settled?.value == null || settled.value <= most.value) continue;
       yield {
         span: settled.span,
+        doubts: [settled],
+        fixes: () => [writeAfter('Ask the crew for a top-up, with ?', settled.span, ', top-up ?', { preferred: true })],
         message: `the ${kind} settled ${lengthText(settled.value, context.log.units)}, over ${limitText(context, 'grout-settled-most')}, and no top-up is logged; log the top-up, or what stands above it`,
         limit: 'grout-settled-most',
       };

@@ -1,7 +1,6 @@
-import { fix } from '../fixes.ts';
 import { limitText } from '../limit-text.ts';
 import { diameterText, stretchText, valueText } from '../messages.ts';
-import type { Fix, Report, Rule, RuleContext } from '../rule.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
 import { isSeal, type PlacedFill, placedFills, spanOf } from '../strings.ts';
 
 /** Half a percent: what rounding to the digits of a field note hides. */
@@ -17,20 +16,10 @@ function sizesText({ record, string }: PlacedFill, { log: { units } }: RuleConte
   return ` (${diameterText(piece.outer, units)} ${outer}, ${diameterText(piece.inner, units)} ${string.kind})`;
 }
 
-function askTheCrew({ fill }: PlacedFill): Fix[] {
-  if (!fill.volume || fill.volume.value === null) return [];
-  const { span, written } = fill.volume;
-  return [fix('Mark the volume as doubtful, to ask the crew', [{ span, text: doubted(written) }])];
-}
-
-/** `0.18? m3` for `0.18 m3`. */
-const doubted = (written: string): string => written.replace(/^\S*?[\d.]+/, '$&?');
-
 function reportOf(placed: PlacedFill, context: RuleContext): Report | null {
   const { fill, record } = placed;
   const { annulus, required, net } = record;
-  if (fill.volume?.doubtful || annulus === null || required === null || net === null || net >= required * rounding)
-    return null;
+  if (annulus === null || required === null || net === null || net >= required * rounding) return null;
   const unit = unitOf(placed);
   const isShort = net < annulus * rounding;
   const where = `${fill.kind} ${stretchText(record.top, record.bottom, context.log.units)}`;
@@ -40,11 +29,11 @@ function reportOf(placed: PlacedFill, context: RuleContext): Report | null {
     : `enough for the annulus, ${valueText(annulus, unit)}${sizesText(placed, context)}, but not for ${limitText(context, 'grout-allowance')}, ${valueText(required, unit)}`;
   return {
     span: spanOf(fill.volume, fill),
+    doubts: [fill.volume],
     severity: isShort ? 'error' : 'warning',
     message: `${where}: ${amount}, ${against}; log what else was pumped, or mark the volume ? to ask the crew`,
     related: [{ span: placed.string.span, message: 'the string that it stands around' }],
     limit: 'grout-allowance',
-    fixes: () => askTheCrew(placed),
   };
 }
 
@@ -56,9 +45,12 @@ export const rule: Rule = {
   why: 'A volume under that of the bare annulus leaves part of it empty, and with it a way for shallow water down the well. Ground takes some grout as well, so that good practice places more than the bare volume.',
   mend: 'Log what else was pumped (`top-up`), correct the volume or a diameter, or mark the volume `?` to ask the crew.',
   source: 'geometry; the allowance is the pack’s, in `general` Wisconsin NR 812.20(3)(e)1',
+  crew: 'Was more placed than is written, or is a volume or a diameter wrong?',
   flagged: [
     {
       text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, [[0.18 m3]]',
+      fixed:
+        'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.18? m3',
     },
     {
       text: 'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, [[0.21 m3]]',

@@ -17,6 +17,7 @@ export const rule: Rule = {
   why: 'A well that keeps to a text no longer in force has kept to nothing that an office will look at.',
   mend: 'Name the pack in force. Keep the old one only to read an old well, and allow this with the reason.',
   source: 'the pack says so of itself',
+  unfixed: 'Which text is in force is for the authority to say.',
   flagged: [{ text: 'rules [[quebec-q2-r6]]' }, { text: 'rules general [[Quebec-Q2-R6]]' }],
   silent: [{ text: 'rules general' }, { text: 'rules montana-36-21' }],
   check: ({ log, limits }) =>

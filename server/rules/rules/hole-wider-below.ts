@@ -14,6 +14,7 @@ function reportOf(upper: HoleEntry, lower: HoleEntry, { log: { units } }: RuleCo
   const size = (entry: HoleEntry) => diameterText(entry.diameter?.value ?? 0, units);
   return {
     span: lower.diameter?.span ?? lower.span,
+    doubts: [lower.diameter, upper.diameter],
     message: `the hole is ${size(lower)} at ${intervalText(lower.interval, units)} but only ${size(upper)} above it, at ${intervalText(upper.interval, units)}: a bit cannot pass a narrower hole; correct a diameter, or say under-reamed`,
     related: [{ span: upper.diameter?.span ?? upper.span, message: `${size(upper)} above` }],
   };
@@ -27,7 +28,8 @@ export const rule: Rule = {
   why: 'A bit that drilled the lower hole had to pass the upper one. The diameters have changed places, or the hole was under-reamed and the log does not say so.',
   mend: 'Correct the diameter, or write `under-reamed` on the lower line.',
   source: 'geometry',
-  flagged: [{ text: 'hole\n  0 - 7.2 152\n  7.2 - 61 [[254]]' }],
+  crew: 'Which bits were used, and was the hole under-reamed?',
+  flagged: [{ text: 'hole\n  0 - 7.2 152\n  7.2 - 61 [[254]]', fixed: 'hole\n  0 - 7.2 152\n  7.2 - 61 254?' }],
   silent: [
     { text: 'hole\n  0 - 7.2 254\n  7.2 - 61 152' },
     { text: 'hole\n  0 - 30 152\n  30 - 36 254 under-reamed' },

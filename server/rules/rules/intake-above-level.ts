@@ -18,7 +18,13 @@ export const rule: Rule = {
   why: 'A pump whose intake is out of the water draws air; it can neither have given the rate nor have drawn the level down to there.',
   mend: 'Correct the depth of the intake, or the readings.',
   source: 'physics',
-  flagged: [{ text: 'test pump 40 L/min, intake [[10]]\n  0 5.2\n  60 11.9' }],
+  crew: 'How deep was the intake, and how far did the level go down?',
+  flagged: [
+    {
+      text: 'test pump 40 L/min, intake [[10]]\n  0 5.2\n  60 11.9',
+      fixed: 'test pump 40 L/min, intake 10?\n  0 5.2\n  60 11.9',
+    },
+  ],
   silent: [
     { text: 'test pump 40 L/min, intake 50\n  0 5.2\n  60 11.9' },
     { text: 'test pump 40 L/min\n  0 5.2\n  60 11.9' },
@@ -29,6 +35,7 @@ export const rule: Rule = {
       if (test.intake?.value == null || level?.value == null || test.intake.value >= level.value) continue;
       yield {
         span: test.intake.span,
+        doubts: [test.intake, level],
         message: `the intake is at ${depthText(test.intake.value, log.units)}, but the level was pumped down to ${depthText(level.value, log.units)}, below it; correct the intake or the readings`,
         related: [
           { span: level.span, message: `the deepest level while pumping, ${depthText(level.value, log.units)}` },

@@ -1,6 +1,6 @@
 import type { WellLog } from '../../model/log.ts';
 import { bottomOf, type ColumnFaults, columnFaults, topOf } from '../columns.ts';
-import { fix, moveDepth } from '../fixes.ts';
+import { contactBetween, fix, moveDepth } from '../fixes.ts';
 import { depthText, intervalText, stretchText } from '../messages.ts';
 import type { Fix, Report, Rule } from '../rule.ts';
 
@@ -30,6 +30,7 @@ const fixesOf = (gap: Gap): Fix[] => [
         gap.lower.interval.top,
       )
     : []),
+  ...(gap.upper && gap.column === 'strata' ? contactBetween(gap.upper, gap.lower) : []),
   ...unknownLine(gap),
 ];
 
@@ -54,6 +55,7 @@ export const rule: Rule = {
   why: 'A gap is a stretch of ground that nobody described, or a slip of the pen in a contact.',
   mend: 'Move the contact, add the missing line, or add a line with `?` for ground that nobody saw.',
   source: 'geometry',
+  crew: 'What was met there, and where is the contact?',
   flagged: [
     {
       text: 'strata\n  0 - 3.8 clay\n  [[4.1 - 6.1]] sand',

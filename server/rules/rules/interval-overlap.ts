@@ -1,8 +1,8 @@
 import type { Depth, HoleEntry, WellLog } from '../../model/log.ts';
 import { bottomOf, columnFaults, type Pair, sameDepth, topOf } from '../columns.ts';
-import { moveDepth } from '../fixes.ts';
+import { contactBetween, depthAs, fix, moveDepth } from '../fixes.ts';
 import { depthText, intervalText, stretchText } from '../messages.ts';
-import type { Report, Rule } from '../rule.ts';
+import type { Fix, Report, Rule } from '../rule.ts';
 
 const isReamed = (entry: Partial<HoleEntry>): boolean =>
   Boolean(entry.reamedFrom) || (entry.methods ?? []).some(({ id }) => id.includes('ream'));
@@ -15,7 +15,33 @@ const meantSo = ({ column, upper, lower }: Pair): boolean =>
 const asTopOf = (bottom: number | null, depth: Depth | null): Depth | null =>
   bottom === null || bottom > (depth?.value ?? 0) + sameDepth ? depth : null;
 
-const fixesOf = ({ upper, lower }: Pair) => [
+/** Ends the upper line where the lower begins, and leaves what both speak of to the crew; for strata. */
+function unknownBetween({ column, upper, lower }: Pair): Fix[] {
+  const [base, top, foot] = [upper.interval.bottom, lower.interval.top, lower.interval.bottom];
+  if (column !== 'strata' || base?.value == null || top?.value == null || foot?.value == null) return [];
+  const standsAlone = base.span.line === upper.line && top.span.line === lower.line && lower.line === upper.line + 1;
+  if (!standsAlone || foot.value <= base.value + sameDepth || top.value <= (topOf(upper) ?? 0) + sameDepth) return [];
+  return [
+    fix('Log the depths given twice as unknown', [
+      { span: base.span, text: depthAs(base, top.value) },
+      { span: top.span, text: `- ${base.written}  ?\n  ${depthAs(top, base.value)}` },
+    ]),
+  ];
+}
+
+/** True where the contact may stand between the two depths: each line goes on beyond both of them. */
+const mayMeet = ({ column, upper, lower }: Pair): boolean =>
+  column === 'strata' &&
+  (topOf(upper) ?? Number.POSITIVE_INFINITY) < (topOf(lower) ?? 0) - sameDepth &&
+  (bottomOf(lower) ?? 0) > (bottomOf(upper) ?? Number.POSITIVE_INFINITY) + sameDepth;
+
+const fixesOf = (pair: Pair): Fix[] => [
+  ...movesOf(pair),
+  ...(mayMeet(pair) ? contactBetween(pair.upper, pair.lower) : []),
+  ...unknownBetween(pair),
+];
+
+const movesOf = ({ upper, lower }: Pair): Fix[] => [
   ...moveDepth(
     'Begin this line at the base of the line above',
     lower.line,
@@ -46,6 +72,7 @@ export const rule: Rule = {
   why: 'Where two lines cover the same depths nobody can tell later which of them holds, and volumes and columns are reckoned wrong.',
   mend: 'Move the contact to the upper or the lower of the two depths, as the notes say. In `hole`, say `reamed from` where a wider hole was drilled over a narrower one.',
   source: 'geometry',
+  crew: 'At which depth does the one change into the other?',
   flagged: [
     {
       text: 'strata\n  0 - 3.8 clay\n  [[3.5 - 6.1]] sand',

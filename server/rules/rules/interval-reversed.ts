@@ -44,6 +44,7 @@ export const rule: Rule = {
   why: 'An interval is written from its top to its bottom; the other way round its length, and every volume over it, is wrong.',
   mend: 'Exchange the two depths, or correct the one that is wrong. `+` marks a depth above ground.',
   source: 'geometry',
+  crew: 'From what depth to what depth?',
   flagged: [
     { text: 'strata\n  0 - 3.8 clay\n  [[6.1 - 3.8]] sand', fixed: 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand' },
     { text: 'casing [[7.2 - 0]] steel 168.3 x 6.4' },

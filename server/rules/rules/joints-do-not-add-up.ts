@@ -16,6 +16,7 @@ function reportOf(string: PipeString, tally: number, length: number, { log }: Ru
   const way = tally > length ? 'too long' : 'short';
   return {
     span: string.joints?.span ?? string.span,
+    doubts: [string.interval.bottom, ...(string.joints?.lengths.map(({ length: each }) => each) ?? [])],
     message: `the joints add up to ${text(tally)}, but ${stringText(string, log)} is ${text(length)} long: the tally is ${text(tally - length)} ${way}; look for a joint left out or counted twice, a cut, or a wrong depth`,
     related: [{ span: string.interval.span, message: `${text(length)} from end to end` }],
     limit: 'joints-difference-most',
@@ -30,7 +31,13 @@ export const rule: Rule = {
   why: 'The tally is the only measurement of where the foot of the casing really is.',
   mend: 'Look for a joint left out or counted twice, a length cut off (log it with `cut`), or a wrong depth.',
   source: 'arithmetic; how far apart they may be is common practice, no source',
-  flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  [[joints 6.1 6.1]]' }],
+  crew: 'How long is each joint, and was one left out or cut?',
+  flagged: [
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  [[joints 6.1 6.1]]',
+      fixed: 'casing +0.45 - 7.2? steel 168.3 x 6.4\n  shoe 7.2\n  joints 6.1 6.1',
+    },
+  ],
   silent: [
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  joints 6.1 1.55' },
     { text: 'casing +0.9 - 12 steel 168.3 x 6.4\n  shoe 12\n  cut +0.9 to +0.45\n  joints 2 x 6.1 0.7' },

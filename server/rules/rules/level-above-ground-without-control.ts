@@ -7,6 +7,7 @@ function reportOf(level: Depth, depth: number, { log, record }: RuleContext): Re
   const held = top !== null && -depth <= top ? 'inside the casing' : 'and over the top of the casing';
   return {
     span: level.span,
+    doubts: [level],
     message: `the water stands ${depthText(depth, log.units)}, above ground ${held}, and no flowing line says how the flow is held; log flowing with its rate, shut-in and control, or correct the sign`,
   };
 }
@@ -19,7 +20,8 @@ export const rule: Rule = {
   why: 'A well whose water stands above ground flows if anything opens it. Uncontrolled flow washes out the seal and the ground round it, and can drain an aquifer.',
   mend: 'Log `flowing` with the rate, the shut-in pressure and how the flow is held, or correct the sign of the level. Control of a flowing well is work for licensed hands, under the local code.',
   source: 'common practice, no source',
-  flagged: [{ text: 'water\n  level [[+1.2]] 2026-05-07' }],
+  crew: 'Does the well flow, and how is the flow held?',
+  flagged: [{ text: 'water\n  level [[+1.2]] 2026-05-07', fixed: 'water\n  level +1.2? 2026-05-07' }],
   silent: [
     { text: 'water\n  level +1.2 2026-05-07\n  flowing 35 L/min, shut-in 42 kPa, valve, no leak' },
     { text: 'water\n  level 5.2' },

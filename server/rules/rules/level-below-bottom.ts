@@ -11,6 +11,7 @@ const levelsOf = ({ log }: RuleContext): Depth[] =>
 
 const reportOf = (level: Depth, depth: number, total: number, { log: { units } }: RuleContext): Report => ({
   span: level.span,
+  doubts: [level],
   message: `the water level is ${depthText(depth, units)}, but the well is only ${depthText(total, units)} deep; correct the level, its unit or its datum (toc, bgs), or the depth of the hole`,
 });
 
@@ -22,8 +23,9 @@ export const rule: Rule = {
   why: 'Nobody can measure water below the bottom of the well: the level, its datum or its unit is wrong.',
   mend: 'Correct the level, its unit or its datum, or the depth of the hole.',
   source: 'geometry',
+  crew: 'What was the level, and from where was it measured?',
   flagged: [
-    { text: 'hole\n  0 - 61 152\nwater\n  level [[62]]' },
+    { text: 'hole\n  0 - 61 152\nwater\n  level [[62]]', fixed: 'hole\n  0 - 61 152\nwater\n  level 62?' },
     { text: 'hole\n  0 - 61 152\ntest pump 40 L/min\n  0 5.2\n  1 [[119]]' },
   ],
   silent: [{ text: 'hole\n  0 - 61 152\nwater\n  level 5.2' }, { text: 'water\n  level 62' }],

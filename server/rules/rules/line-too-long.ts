@@ -9,6 +9,7 @@ export const rule: Rule = {
   why: 'A line this long is not a log but something pasted or damaged; it is left unread, so that the rest stays quick.',
   mend: 'Break it into lines, or remove it.',
   source: 'the notation',
+  unfixed: 'Where a line of such a length is to be broken cannot be told.',
   flagged: [{ text: `[[${'x'.repeat(10_000)}]]x` }],
   silent: [{ text: 'note short' }],
   check: ofProblem('line-too-long', {

@@ -117,8 +117,9 @@ export const rule: Rule = {
   why: 'A bare number takes the unit of the file. A 6 mm hole was a 6 in hole, and every volume reckoned from it is wrong.',
   mend: 'Write the unit beside the number, or correct the `units` line.',
   source: 'the range of common sizes; common practice, no source',
+  crew: 'In what unit was it measured?',
   flagged: [
-    { text: 'hole\n  0 - 61 [[6]]' },
+    { text: 'hole\n  0 - 61 [[6]]', fixed: 'hole\n  0 - 61 6 cm' },
     { text: 'units ft in\nhole\n  0 - 200 [[152]]' },
     { text: 'units ft in\ncasing [[+150]] - 24 steel 6.625 x 0.25\n  shoe 24' },
     { text: 'casing +0.45 - 7.2 steel 168.3 x [[0.25]]\n  shoe 7.2' },

@@ -1,5 +1,7 @@
+import { spanAt } from '../../../grammar/span.ts';
+import { writeAfter } from '../fixes.ts';
 import { didYouMean } from '../messages.ts';
-import { ofProblem } from '../of-problem.ts';
+import { fixesOfMeant, ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
 /** A line that needs a depth or an interval and has none. */
@@ -10,10 +12,28 @@ export const rule: Rule = {
   why: 'Without its depths nobody knows where in the well the line belongs, and nothing is reckoned from it.',
   mend: 'Begin the line with its depths: `0 - 3.8`, or `- 3.8` from the base of the line above; `?` for a depth that nobody wrote down.',
   source: 'the notation',
-  flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  [[shoe]]' }, { text: '[[casing]] steel 168.3 x 6.4' }],
+  crew: 'At what depth?',
+  flagged: [
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  [[shoe]]',
+      fixed: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe ?',
+    },
+    { text: '[[casing]] steel 168.3 x 6.4' },
+  ],
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' }, { text: 'strata\n  0 - 3.8 clay' }],
   check: ofProblem('missing-depth', {
     message: ({ written, facts, meant }) =>
       `${facts.wanted === 'interval' ? 'an interval such as 0 - 3.8' : 'a depth'} is missing${written ? ` at "${written}"` : ''}; write ? for what nobody knows${didYouMean(meant)}`,
+    fixes: (problem) =>
+      problem.meant.length > 0
+        ? fixesOfMeant(problem)
+        : [
+            writeAfter(
+              'Ask the crew for it, with ?',
+              spanAt(problem.line, problem),
+              problem.facts.wanted === 'interval' ? ' ? - ?' : ' ?',
+              { preferred: true },
+            ),
+          ],
   }),
 };

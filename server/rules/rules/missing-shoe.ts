@@ -60,6 +60,7 @@ export const rule: Rule = {
   why: 'The shoe keeps the foot of the casing round and seats it. On driven casing it is what does the driving; on casing seated in rock with no grout, the seat is what keeps shallow water out.',
   mend: 'Log the shoe at the foot of the string. Where nobody knows, `shoe ?` keeps the question.',
   source: 'common practice; Maine Ch. 232 asks for a shoe or coupling on every rotary well with steel casing',
+  crew: 'Was a shoe fitted, and of what kind?',
   flagged: [
     {
       text: 'casing +0.6 - [[42.7]] steel 168.3 x 4.8 driven',

@@ -11,6 +11,7 @@ export const rule: Rule = {
   why: 'The line says that something is known and does not say what.',
   mend: 'Write the value, or `?` where nobody knows it.',
   source: 'the notation',
+  crew: 'What was it?',
   flagged: [{ text: 'test pump 40 L/min, [[intake]]', fixed: 'test pump 40 L/min, intake ?' }],
   silent: [{ text: 'test pump 40 L/min, intake ?' }],
   check: ofProblem('missing-value', {

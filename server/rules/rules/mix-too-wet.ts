@@ -15,6 +15,7 @@ function reportOf(fill: Fill, string: PipeString, ratio: number, { log, limits }
   const where = stretchText(fill.interval?.top?.value ?? null, fill.interval?.bottom?.value ?? null, log.units);
   return {
     span: (fill.waterCement ?? fill.water ?? fill.bags)?.span ?? fill.span,
+    doubts: [fill.waterCement, fill.water, fill.bags?.count],
     message: `${fill.kind} ${where}: water to cement ${numberText(ratio)} by mass; at most ${numberText(most)}, ${askedText(limit)}${each ? `, and ${askedText(each)}` : ''}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags`,
     limit: limit.key,
   };
@@ -29,8 +30,12 @@ export const rule: Rule = {
   mend: 'Correct the water, the bags or the ratio. Bentonite in the mix takes more water: log its share.',
   source:
     'the pack’s limit; in `general` Michigan R 325, Minnesota 4725 and Washington WAC 173-160; the water for bentonite Michigan R 325.1603a',
+  crew: 'How much water was mixed with how many bags?',
   flagged: [
-    { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c [[0.7]]' },
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c [[0.7]]',
+      fixed: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c 0.7?',
+    },
   ],
   silent: [
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.29 m3, w/c 0.5' },

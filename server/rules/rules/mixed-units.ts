@@ -1,6 +1,7 @@
 import type { Depth, WellLog } from '../../model/log.ts';
 import type { Entry } from '../columns.ts';
-import type { Report, Rule } from '../rule.ts';
+import { depthAs, fix } from '../fixes.ts';
+import type { Fix, Report, Rule } from '../rule.ts';
 
 const systems: Readonly<Record<string, string>> = {
   m: 'metric',
@@ -12,7 +13,24 @@ const systems: Readonly<Record<string, string>> = {
 
 const systemOf = ({ unit }: Depth): string => systems[unit] ?? unit;
 
-function reportOf(column: string, entries: readonly Entry[], { units }: WellLog): Report[] {
+/** The depths that are written in the other system, each where it stands, as they are in the file's own unit. */
+function converted(entries: readonly Entry[], { units }: WellLog): Fix[] {
+  const own = systems[units.depth];
+  const others = entries.flatMap(({ line, interval: { top, bottom } }) =>
+    [top, bottom].filter(
+      (each) => each !== null && each.span.line === line && each.unitWritten && systemOf(each) !== own,
+    ),
+  );
+  const edits = others.flatMap((each) =>
+    each?.value == null || each.td
+      ? []
+      : [{ span: each.span, text: depthAs({ ...each, unit: units.depth, unitWritten: true }, each.value) }],
+  );
+  return edits.length < others.length ? [] : [fix(`Write them in ${units.depth}`, edits)];
+}
+
+function reportOf(column: string, entries: readonly Entry[], log: WellLog): Report[] {
+  const { units } = log;
   const own = systems[units.depth];
   const isOther = ({ interval: { bottom } }: Entry) => bottom?.unitWritten === true && systemOf(bottom) !== own;
   const other = entries.find(isOther)?.interval.bottom;
@@ -21,6 +39,7 @@ function reportOf(column: string, entries: readonly Entry[], { units }: WellLog)
   return [
     {
       span: other.span,
+      fixes: () => converted(entries, log),
       message: `${column} is written in ${units.depth}, and here in ${other.unit}: both are read as they stand; make sure that each depth has its own unit`,
       related: [{ span: usual.interval.span, message: `in ${units.depth}` }],
     },
@@ -35,7 +54,12 @@ export const rule: Rule = {
   why: 'Metres and feet in one column are often two hands, or two tapes; a bare number may have been meant in the other.',
   mend: 'Make sure that each depth has the unit it was measured in. Nothing needs to be changed where that is so.',
   source: 'common practice, no source',
-  flagged: [{ text: 'strata\n  0 - 3.8 clay\n  3.8 - [[20 ft]] sand\n  - 44.2 limestone' }],
+  flagged: [
+    {
+      text: 'strata\n  0 - 3.8 clay\n  3.8 - [[20 ft]] sand\n  - 44.2 limestone',
+      fixed: 'strata\n  0 - 3.8 clay\n  1.158 m - 6.096 m sand\n  - 44.2 limestone',
+    },
+  ],
   silent: [{ text: 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand' }, { text: 'strata\n  0 - 12 ft clay' }],
   check: ({ log }) => [...reportOf('strata', log.strata, log), ...reportOf('hole', log.hole, log)],
 };

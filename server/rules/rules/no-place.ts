@@ -1,4 +1,4 @@
-import { ofProblem } from '../of-problem.ts';
+import { meantOrRemark, ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
 /** A value that no item of the line takes. */
@@ -9,10 +9,11 @@ export const rule: Rule = {
   why: 'The value is left out of the record.',
   mend: 'Give it its unit or its label, move it, or put it in a remark after `;`.',
   source: 'the notation',
-  flagged: [{ text: 'disinfection 100 mg/L, 12 h, [[17]]' }],
+  flagged: [{ text: 'disinfection 100 mg/L, 12 h, [[17]]', fixed: 'disinfection 100 mg/L, 12 h  ; 17' }],
   silent: [{ text: 'disinfection 100 mg/L, 12 h' }],
   check: ofProblem('no-place', {
     message: ({ written }) =>
       `"${written}" has no place on this line and is left out; give it its unit or its label, or put it in a remark after ;`,
+    fixes: meantOrRemark,
   }),
 };

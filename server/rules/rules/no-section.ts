@@ -1,3 +1,4 @@
+import { writeBefore } from '../fixes.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
@@ -9,10 +10,15 @@ export const rule: Rule = {
   why: 'Nobody can tell whether the depths are of the hole, of the ground or of something else, so the line is not read.',
   mend: 'Put `strata`, `hole`, `water` or another section above the line.',
   source: 'the notation',
-  flagged: [{ text: 'well KH-04\n[[0 - 3.8 clay]]' }],
+  flagged: [{ text: 'well KH-04\n[[0 - 3.8 clay]]', fixed: 'well KH-04\nstrata\n  0 - 3.8 clay' }],
   silent: [{ text: 'well KH-04\nstrata\n0 - 3.8 clay' }],
   check: ofProblem('no-section', {
     message: ({ written }) =>
       `"${written}" stands below no section, so it is not read; put hole, strata, water or another section above it`,
+    fixes: ({ line }, text) =>
+      ['strata', 'hole', 'water'].map((section) => ({
+        ...writeBefore(`Put ${section} above it`, line, text, `${section}\n  `),
+        preferred: false,
+      })),
   }),
 };

@@ -43,7 +43,13 @@ export const rule: Rule = {
   why: 'Pipe of 6 in nominal is 6⅝ in outside. The annulus, and the grout in it, differ by that much.',
   mend: 'Write the outside diameter (`6.625 x 0.25`), or say `nominal 6` or `od 6`.',
   source: 'ASME B36.10M and ASTM F480 sizes',
-  flagged: [{ text: 'units ft in\ncasing +1.5 - 24 steel [[6 x 0.25]]\n  shoe 24' }],
+  crew: 'Is it the nominal size or the outside diameter?',
+  flagged: [
+    {
+      text: 'units ft in\ncasing +1.5 - 24 steel [[6 x 0.25]]\n  shoe 24',
+      fixed: 'units ft in\ncasing +1.5 - 24 steel 6 x 0.25, nominal 6\n  shoe 24',
+    },
+  ],
   silent: [
     { text: 'units ft in\ncasing +1.5 - 24 steel 6.625 x 0.25\n  shoe 24' },
     { text: 'units ft in\ncasing +1.5 - 24 steel 6 x 0.25, nominal 6\n  shoe 24' },

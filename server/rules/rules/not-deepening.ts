@@ -5,6 +5,7 @@ import type { Report, Rule } from '../rule.ts';
 
 const reportOf = ({ column, upper, lower }: Pair, { units }: WellLog): Report => ({
   span: lower.interval.span,
+  doubts: [lower.interval.bottom, upper.interval.top],
   message: `${column} goes back up: ${intervalText(lower.interval, units)} stands below ${intervalText(upper.interval, units)}; write the lines from the surface down, or correct the depths`,
   related: [{ span: upper.interval.span, message: 'this line is deeper, and stands above it' }],
 });
@@ -17,8 +18,9 @@ export const rule: Rule = {
   why: 'A column is read from the surface down. A line that goes back up is out of its place or has a wrong depth, and a line after it that begins with a dash takes a wrong top.',
   mend: 'Put the lines in the order of their depths, or correct the depth.',
   source: 'geometry',
+  crew: 'What are the depths of these two lines?',
   flagged: [
-    { text: 'strata\n  3.8 - 6.1 sand\n  [[0 - 3.8]] clay' },
+    { text: 'strata\n  3.8 - 6.1 sand\n  [[0 - 3.8]] clay', fixed: 'strata\n  3.8 - 6.1 sand\n  0 - 3.8? clay' },
     { text: 'strata\n  0 - 3.8 clay\n  38 - 61 limestone\n  [[6.1 - 38]] sand' },
   ],
   silent: [{ text: 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand' }],

@@ -1,6 +1,7 @@
 import { spanAt } from '../../../grammar/span.ts';
 import { rowById } from '../../../grammar/table.ts';
 import type { Line } from '../../../grammar/tree.ts';
+import { writeAfter } from '../fixes.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const saysNothing = ({ keyword, depths, items, remark, problems }: Line): boolean =>
@@ -17,6 +18,9 @@ function isLineOfItsOwn(id: string): boolean {
   return where === 'file' || where === 'line';
 }
 
+/** `units` and `rules` take no `?`: nobody at the well knows them better. */
+const mayAsk = (id: string): boolean => rowById(id).body !== 'words';
+
 function reportOf({ keyword, problems }: Line, line: number): Report[] {
   if (!keyword) return [];
   const isBare = problems.length === 0;
@@ -25,6 +29,10 @@ function reportOf({ keyword, problems }: Line, line: number): Report[] {
     {
       span: spanAt(line, keyword),
       severity: isBare ? 'hint' : 'warning',
+      fixes: () =>
+        isBare && mayAsk(keyword.id)
+          ? [writeAfter('Ask the crew, with ?', spanAt(line, keyword), '  ?', { preferred: true })]
+          : [],
       message: `nothing on this line could be read for ${keyword.id}; write it such as "${example}", or ${keyword.id} ? to ask the crew`,
     },
   ];
@@ -38,7 +46,7 @@ export const rule: Rule = {
   why: 'The line looks as if the fact were recorded, and it is not.',
   mend: 'Write the fact, or `?` where nobody knows it, or remove the line.',
   source: 'the notation',
-  flagged: [{ text: '[[began]] yesterday' }, { text: '[[began]]' }],
+  flagged: [{ text: '[[began]] yesterday' }, { text: '[[began]]', fixed: 'began  ?' }],
   silent: [{ text: 'began 2026-05-04' }, { text: 'began ?' }, { text: 'hole' }],
   check: ({ tree, linesBesideStrata }) =>
     linesBesideStrata.flatMap((at) => {

@@ -2,6 +2,7 @@ import type { WellLog } from '../../model/log.ts';
 import type { NumberShape } from '../../packs/limits.ts';
 import { saidBy } from '../asked.ts';
 import { examplePack } from '../example-pack.ts';
+import { writeAfter } from '../fixes.ts';
 import { shortened } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -28,6 +29,7 @@ function reportsOf(wanted: NumberShape, key: string, pack: string, { header }: W
   return [
     {
       span: written.span,
+      fixes: () => [writeAfter('Mark it as doubtful, to look at it again', written.span, ' ?', { preferred: true })],
       message: `the ${wanted.of} "${shortened(written.text)}" is not written as ${saidBy(wanted, pack)}, such as ${wanted.shape}; look at it again, or mark it ?`,
       limit: key,
     },
@@ -42,7 +44,10 @@ export const rule: Rule = {
   why: 'A number with a slip leads the office to another well, or to none.',
   mend: 'Look at the tag or the paper again. Where nobody can, a `?` keeps the question.',
   source: 'the pack’s shape of the number',
-  flagged: [{ text: 'rules fenmarrow-county\ntag [[F 2061]]', own: examplePack }],
+  crew: 'What is written on it?',
+  flagged: [
+    { text: 'rules fenmarrow-county\ntag [[F 2061]]', fixed: 'rules fenmarrow-county\ntag F 2061 ?', own: examplePack },
+  ],
   silent: [
     { text: 'rules fenmarrow-county\ntag F20611', own: examplePack },
     { text: 'rules fenmarrow-county\ntag ?', own: examplePack },

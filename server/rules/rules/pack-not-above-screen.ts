@@ -18,6 +18,7 @@ function reportOf(string: PipeString, packs: readonly Fill[], context: RuleConte
   const above = screen > pack ? `only ${lengthText(screen - pack, units)} above` : 'not above';
   return {
     span: uppermost?.interval?.span ?? string.span,
+    doubts: [uppermost?.interval?.top, ...string.screens.map(({ interval }) => interval.top)],
     message: `the pack comes up to ${depthText(pack, units)}, ${above} the top of the screen at ${depthText(screen, units)}; at least ${limitText(context, 'pack-above-screen-least')} allows for its settling, and ${limitText(context, 'pack-above-screen-most')} is enough; correct a depth, or log what was added`,
     related: string.screens.map(({ interval }) => ({ span: interval.span, message: 'the screen' })),
     limit: 'pack-above-screen-least',
@@ -32,9 +33,11 @@ export const rule: Rule = {
   why: 'A pack settles while the well is developed; where it sinks below the top of the screen, the formation comes in.',
   mend: 'Correct a depth, or log the pack that was added.',
   source: 'water-well handbooks, from memory',
+  crew: 'How far up does the pack come, and where does the screen begin?',
   flagged: [
     {
       text: 'casing +0.45 - 36 pvc 114.3 sdr 26\n  screen 30 - 36 pvc 114.3, slot 0.5\n  pack [[30 - 36]] 20/40 sand',
+      fixed: 'casing +0.45 - 36 pvc 114.3 sdr 26\n  screen 30 - 36 pvc 114.3, slot 0.5\n  pack 30? - 36 20/40 sand',
     },
   ],
   silent: [

@@ -19,6 +19,7 @@ function reportOf({ from, to, span }: Period): Report[] {
   return [
     {
       span,
+      doubts: [from, to],
       message: `this runs from ${begin} to ${end}, ${end === begin ? 'which is no time at all' : 'backwards'}; correct a date or a time`,
     },
   ];
@@ -32,7 +33,13 @@ export const rule: Rule = {
   why: 'Set time and pumping time are counted from these times.',
   mend: 'Correct a date or a time. An end written as a time alone is taken for the next day where it is earlier than the beginning.',
   source: 'the clock',
-  flagged: [{ text: 'shift [[2026-05-05 17:30 - 2026-05-05 07:00]], 0 - 42.7' }],
+  crew: 'When did it begin, and when did it end?',
+  flagged: [
+    {
+      text: 'shift [[2026-05-05 17:30 - 2026-05-05 07:00]], 0 - 42.7',
+      fixed: 'shift 2026-05-05 17:30? - 2026-05-05 07:00, 0 - 42.7',
+    },
+  ],
   silent: [{ text: 'shift 2026-05-05 07:00 - 17:30, 0 - 42.7' }, { text: 'shift 2026-05-05 19:00 - 05:30, 0 - 42.7' }],
   check: ({ log }) => periodsOf(log).flatMap(reportOf),
 };

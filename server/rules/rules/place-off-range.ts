@@ -93,6 +93,7 @@ export const rule: Rule = {
   why: 'A well that is not where its record says cannot be found again, nor its neighbours warned.',
   mend: 'Write latitude first, then longitude, in degrees; west and south take a minus.',
   source: 'definition of latitude and longitude; UTM zones as in NGA.SIG.0012 (2014), from memory',
+  crew: 'Where is the well?',
   flagged: [
     { text: 'place [[-98.3042 44.6128]]', fixed: 'place 44.6128 -98.3042' },
     { text: 'units ft in\nplace [[44.6128 78.3042]]', fixed: 'units ft in\nplace 44.6128 -78.3042' },

@@ -73,6 +73,8 @@ export const rule: Rule = {
   why: 'The bit feels the ground before the cuttings come up: a lasting change of rate with one bit and one flush often marks a contact.',
   mend: 'Log the contact where there was one; else say in a remark what changed.',
   source: 'common practice, no source',
+  crew: 'Did the ground change there?',
+  unfixed: 'The ground is described by those who saw it; the rate alone tells no contact.',
   flagged: [
     {
       text: 'strata\n  0 - 61 limestone\ndrilling\n  0 - 6 10 min air\n  - 12 11 min air\n  [[- 18]] 30 min air\n  - 24 32 min air',

@@ -29,6 +29,7 @@ export const rule: Rule = {
   why: 'A record that comes late may cost a fine, and a licence in the end.',
   mend: 'Send the record, and log the day as `reported`. Which event starts the clock is often assumed: look it up.',
   source: 'the pack’s deadline',
+  unfixed: 'The record must be sent; the log can only say that it was.',
   flagged: [
     { text: 'rules montana-36-21\nfinished [[2026-12-20]]' },
     { text: 'rules record-nm\nfinished 2026-11-01\nreported [[2026-11-25]]' },

@@ -37,6 +37,7 @@ export const rule: Rule = {
   why: 'An office sends back a record that lacks something, often after everybody has forgotten it.',
   mend: 'Write the line. With `?` in it, it becomes a question for the crew; nothing is filled in for you. Looked for once the work is done: a finish, a report, disinfection, a pump or an abandonment.',
   source: 'the pack’s list; Texas 16 TAC 76. What is listed for Washington is plain content of the trade, not its text',
+  crew: 'Do you know it?',
   flagged: [
     {
       text: 'rules texas-16-76\nwell KH-04\n[[finished 2026-05-06]]\nhole\n  0 - 61 152',

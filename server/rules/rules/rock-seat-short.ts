@@ -13,9 +13,12 @@ export const rule: Rule = {
   why: 'The top of rock is often broken. A seat in sound rock below it keeps shallow water from coming in under the casing.',
   mend: 'Correct the foot of the casing or the top of rock, or ask the authority before the casing is set.',
   source: 'the pack’s limit',
+  crew: 'Where does the rock begin, and how far into it does the casing go?',
   flagged: [
     {
       text: 'rules oregon-690-210\nunits ft in\nstrata\n  0 - 20 clay\n  - 200 basalt\ncasing +1.5 - [[22]] steel 6.625 x 0.25',
+      fixed:
+        'rules oregon-690-210\nunits ft in\nstrata\n  0 - 20 clay\n  - 200 basalt\ncasing +1.5 - 22? steel 6.625 x 0.25',
     },
     {
       text: 'rules montana-36-21\nunits ft in\nhole\n  0 - 200 6\nstrata\n  0 - 30 clay\n  - 200 shale\ncasing +1.5 - [[28]] steel 6.625 x 0.25',
@@ -43,6 +46,7 @@ export const rule: Rule = {
     return [
       {
         span: casing.interval.bottom?.span ?? casing.span,
+        doubts: [casing.interval.bottom, rock.interval.top],
         message: `the casing ${seat}, which begins at ${depthText(top, log.units)}; it must go at least ${askedText(least)}, below what is broken; correct a depth, or ask the authority`,
         related: [{ span: rock.interval.span, message: 'rock begins here' }],
         limit: least.key,

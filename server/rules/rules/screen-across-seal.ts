@@ -15,6 +15,7 @@ function reportOf(open: Interval, fill: Fill, { log: { units } }: RuleContext): 
   if (!fill.interval || bottom <= top + sameDepth) return null;
   return {
     span: fill.interval.span,
+    doubts: [fill.interval.top, fill.interval.bottom, open.top, open.bottom],
     message: `${fill.kind} ${intervalText(fill.interval, units)} stands against the screen ${intervalText(open, units)} at ${stretchText(top, bottom, units)}: sealed slots give no water; correct one of the depths`,
     related: [{ span: open.span, message: 'the screen' }],
   };
@@ -28,9 +29,12 @@ export const rule: Rule = {
   why: 'Slots that are sealed give no water, and the seal that was meant to part two aquifers may not reach its place.',
   mend: 'Correct the depth of the screen or of the seal.',
   source: 'geometry',
+  crew: 'Where do the screen and the seal begin and end?',
   flagged: [
     {
       text: 'casing +0.45 - 36 pvc 114.3 sdr 26\n  screen 30 - 36 pvc 114.3, slot 0.5\n  pack 31 - 36 20/40 sand\n  seal [[28 - 31]] bentonite chips',
+      fixed:
+        'casing +0.45 - 36 pvc 114.3 sdr 26\n  screen 30 - 36 pvc 114.3, slot 0.5\n  pack 31 - 36 20/40 sand\n  seal 28? - 31 bentonite chips',
     },
   ],
   silent: [

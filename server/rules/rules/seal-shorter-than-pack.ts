@@ -1,10 +1,11 @@
 import type { Fill, PipeString, WellLog } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import type { LimitInForce } from '../../packs/limits.ts';
+import { askForSeal } from '../ask-for-seal.ts';
 import { askedText } from '../asked.ts';
 import { factsOfString, wellCasing } from '../facts.ts';
 import { depthText } from '../messages.ts';
-import type { Report, Rule } from '../rule.ts';
+import type { Report, Rule, RuleContext } from '../rule.ts';
 import { isPermanent, isSeal } from '../strings.ts';
 
 /** A gap smaller than this leaves a seal whole. */
@@ -26,12 +27,14 @@ function footOfSeal(log: WellLog): Fill | null {
 
 const tooShort = (seal: Fill, least: LimitInForce, { units }: WellLog): Report => ({
   span: seal.interval?.bottom?.span ?? seal.span,
+  doubts: [seal.interval?.bottom],
   message: `the seal ends at ${depthText(bottom(seal), units)}; it must reach at least ${askedText(least)}, to keep surface water out; correct the depth, or log what else was placed`,
   limit: least.key,
 });
 
-const noSeal = ({ interval }: PipeString, least: LimitInForce): Report => ({
-  span: interval.span,
+const noSeal = (string: PipeString, least: LimitInForce, { tree }: RuleContext): Report => ({
+  span: string.interval.span,
+  fixes: () => [askForSeal(string, tree)],
   message: `no seal is logged around the casing; it must reach at least ${askedText(least)}; log it, or ask the crew`,
   limit: least.key,
 });
@@ -44,9 +47,12 @@ export const rule: Rule = {
   why: 'The annular seal is what keeps surface water from running down outside the casing.',
   mend: 'Log all that was placed, correct the interval, or ask the authority.',
   source: 'the pack’s limit',
+  crew: 'What was placed around the casing, and from where to where?',
   flagged: [
     {
       text: 'rules california-b74\nunits ft in\nuse domestic\ncasing +1 - 120 pvc 4.5 x 0.237\n  grout 0 - [[15]] neat cement',
+      fixed:
+        'rules california-b74\nunits ft in\nuse domestic\ncasing +1 - 120 pvc 4.5 x 0.237\n  grout 0 - 15? neat cement',
     },
     {
       text: 'rules california-b74\nunits ft in\nuse public supply\ncasing +1 - 120 pvc 4.5 x 0.237\n  grout 0 - [[30]] neat cement\n  seal 60 - 70 bentonite chips',
@@ -67,12 +73,13 @@ export const rule: Rule = {
     },
     { text: 'rules california-b74\nuse domestic' },
   ],
-  check: ({ log, limits }) => {
+  check: (context) => {
+    const { log, limits } = context;
     const casing = wellCasing(log);
     const least = casing && limitGiven(limits, 'seal-depth-least', factsOfString(casing, log));
     if (!casing || !least || log.abandonments.length > 0) return [];
     const seal = footOfSeal(log);
-    if (!seal) return [noSeal(casing, least)];
+    if (!seal) return [noSeal(casing, least, context)];
     return Number.isFinite(bottom(seal)) && bottom(seal) < least.value - 1e-3 ? [tooShort(seal, least, log)] : [];
   },
 };

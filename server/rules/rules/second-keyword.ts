@@ -1,6 +1,7 @@
 import { spanAt } from '../../../grammar/span.ts';
 import { rowById } from '../../../grammar/table.ts';
 import type { Keyword } from '../../../grammar/tree.ts';
+import { writeBefore } from '../fixes.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 
 const manyTimes = new Set(['distance', 'shift', 'existing', 'photo', 'note']);
@@ -17,7 +18,8 @@ interface First {
   readonly line: number;
 }
 
-const reportOf = (keyword: Keyword, line: number, first: First, where: string): Report => ({
+const reportOf = (keyword: Keyword, line: number, first: First, where: string, text: string): Report => ({
+  fixes: () => [writeBefore('Make this line a comment', line, text, '# ')],
   span: spanAt(line, keyword),
   message: `${keyword.id} stands twice ${where}; the first counts, on line ${first.line + 1}, and this one is left out; remove one of the two`,
   related: [{ span: spanAt(first.line, first.keyword), message: 'the first, which counts' }],
@@ -27,14 +29,14 @@ function* repeated({ tree, linesBesideStrata }: RuleContext): Generator<Report> 
   const inFile = new Map<string, First>();
   let onString = new Map<string, First>();
   for (const line of linesBesideStrata) {
-    const { keyword = null, section = null } = tree.lines[line] ?? {};
+    const { keyword = null, section = null, text = '' } = tree.lines[line] ?? {};
     if (!keyword) continue;
     if (opensString(keyword, section)) onString = new Map();
     const isFile = isOnceForAFile(keyword.id);
     if (!isFile && !onceForAString.has(keyword.id)) continue;
     const seen = isFile ? inFile : onString;
     const first = seen.get(keyword.id);
-    if (first) yield reportOf(keyword, line, first, isFile ? 'in this file' : 'under one string');
+    if (first) yield reportOf(keyword, line, first, isFile ? 'in this file' : 'under one string', text);
     else seen.set(keyword.id, { keyword, line });
   }
 }
@@ -48,7 +50,7 @@ export const rule: Rule = {
   mend: 'Remove one of the two.',
   source: 'the notation',
   flagged: [
-    { text: 'well KH-04\n[[well]] KH-05' },
+    { text: 'well KH-04\n[[well]] KH-05', fixed: 'well KH-04\n# well KH-05' },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  [[shoe]] 7.2' },
   ],
   silent: [

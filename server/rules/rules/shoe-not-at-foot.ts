@@ -25,6 +25,7 @@ export const rule: Rule = {
   why: 'The depth of the shoe is where the cased hole ends; two depths for it leave the length of casing, and the place of the seal, in doubt.',
   mend: 'Take one of the two depths, as the notes or the tally say.',
   source: 'geometry',
+  crew: 'How deep is the shoe?',
   flagged: [
     {
       text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe [[6.9]]',

@@ -30,6 +30,7 @@ export const rule: Rule = {
   why: 'The shoe keeps the foot of the casing whole and round as it is driven or turned into its seat.',
   mend: 'Log the shoe. Where nobody knows, `shoe ?` keeps the question.',
   source: 'the pack’s limit; Maine Ch. 232, Wisconsin NR 812, Quebec Q-2, r. 6 (since replaced)',
+  crew: 'Was a shoe fitted, and of what kind?',
   flagged: [
     {
       text: 'rules maine-232\nunits ft in\nhole\n  0 - 40 10 air rotary\n  - 200 6\ncasing +1 - [[40]] steel 6.625 x 0.28',

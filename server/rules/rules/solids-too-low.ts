@@ -12,9 +12,11 @@ export const rule: Rule = {
   why: 'A thin slurry settles and dries out, and leaves the top of the annulus open.',
   mend: 'Correct the share of solids as it was mixed, by mass.',
   source: 'the pack’s limit; Ontario Reg. 903 from memory',
+  crew: 'How was the slurry mixed?',
   flagged: [
     {
       text: 'rules ontario-903\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  grout 0 - 7.2 bentonite slurry, [[12 %]] solids',
+      fixed: 'rules ontario-903\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  grout 0 - 7.2 bentonite slurry, 12? % solids',
     },
   ],
   silent: [
@@ -30,6 +32,7 @@ export const rule: Rule = {
         if (share === null || share >= least.value - 1e-4) continue;
         yield {
           span: fill.solids.span,
+          doubts: [fill.solids],
           message: `${fill.kind} with ${valueText(share, '%')} solids by mass; at least ${askedText(least)} keeps it from settling; correct the share as it was mixed`,
           limit: least.key,
         };

@@ -25,6 +25,7 @@ function reportsOf({ source, distance }: WellLog['distances'][number], log: Well
   return [
     {
       span: distance.span,
+      doubts: [distance],
       message: `the ${source.name} is ${lengthText(metres, log.units)} away; ${saidBy(most.distance, most.pack)}; correct the distance, or ask the authority`,
       limit: most.key,
     },
@@ -39,7 +40,14 @@ export const rule: Rule = {
   why: 'Ground cleans what seeps through it, given distance and time.',
   mend: 'Correct the distance, or ask the authority before the well is used.',
   source: 'the pack’s distances',
-  flagged: [{ text: 'rules fenmarrow-county\ndistance septic [[22]], barn 46', own: examplePack }],
+  crew: 'Was the distance measured, and how?',
+  flagged: [
+    {
+      text: 'rules fenmarrow-county\ndistance septic [[22]], barn 46',
+      fixed: 'rules fenmarrow-county\ndistance septic 22?, barn 46',
+      own: examplePack,
+    },
+  ],
   silent: [
     { text: 'rules fenmarrow-county\ndistance septic 31, road 4', own: examplePack },
     { text: 'distance septic 4' },

@@ -17,6 +17,7 @@ function reportOf({ level }: WaterLevel, first: Depth, context: RuleContext): Re
   if (apart <= most.value + 1e-9) return null;
   return {
     span: first.span,
+    doubts: [first, level],
     message: `the test begins at ${depthText(first.value, units)}, but the level of that day is ${depthText(level.value, units)}, ${lengthText(apart, units)} apart, over ${limitText(context, 'static-first-reading-most')}; one may be from the top of the casing (toc), or the well had not recovered; say which`,
     related: [{ span: level.span, message: `${depthText(level.value, units)} on the same day` }],
     limit: 'static-first-reading-most',
@@ -31,7 +32,13 @@ export const rule: Rule = {
   why: 'All drawdown is counted from the level before pumping. Two such levels on one day are often one from the ground and one from the top of the casing.',
   mend: 'Mark the datum (`toc` or `bgs`), or correct one of the levels.',
   source: 'common practice, no source',
-  flagged: [{ text: 'water\n  level 5.2 2026-05-07\ntest pump 40 L/min, 2026-05-07 08:00\n  0 [[5.65]]\n  1 6.14' }],
+  crew: 'From where was each of the two levels measured, and when?',
+  flagged: [
+    {
+      text: 'water\n  level 5.2 2026-05-07\ntest pump 40 L/min, 2026-05-07 08:00\n  0 [[5.65]]\n  1 6.14',
+      fixed: 'water\n  level 5.2 2026-05-07\ntest pump 40 L/min, 2026-05-07 08:00\n  0 5.65?\n  1 6.14',
+    },
+  ],
   silent: [
     { text: 'water\n  level 5.2 2026-05-07\ntest pump 40 L/min, 2026-05-07 08:00\n  0 5.2\n  1 6.14' },
     { text: 'water\n  level 5.2 2026-05-06\ntest pump 40 L/min, 2026-05-07 08:00\n  0 5.9\n  1 6.14' },

@@ -32,6 +32,7 @@ function reportOf(string: PipeString, height: number, context: RuleContext): Rep
   const { units } = context.log;
   return {
     span: top?.span ?? string.span,
+    doubts: [top],
     message: `the casing ${height < 0 ? `ends ${lengthText(height, units)} below ground` : `stands ${lengthText(height, units)} above ground`}; at least ${limitText(context, 'stickup-least')} keeps surface water and flood out of the well; correct the height, or extend the casing`,
     limit: 'stickup-least',
   };
@@ -45,8 +46,12 @@ export const rule: Rule = {
   why: 'Water that ponds round the well runs in over the top of a low casing.',
   mend: 'Correct the height as it was left, or note why it is low (a vault, a pit) and allow it with the reason.',
   source: 'the pack’s limit; in `general` Texas 16 TAC 76, Arizona and US Army TM 5-813-1',
+  crew: 'How high does the casing stand now?',
   flagged: [
-    { text: 'casing [[+0.1]] - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
+    {
+      text: 'casing [[+0.1]] - 7.2 steel 168.3 x 6.4\n  shoe 7.2',
+      fixed: 'casing +0.1? - 7.2 steel 168.3 x 6.4\n  shoe 7.2',
+    },
     { text: 'casing +0.9 - 12 steel 168.3 x 6.4\n  shoe 12\n  cut +0.9 to [[+0.2]]' },
     { text: 'casing [[1.2]] - 7.2 steel 168.3 x 6.4\n  shoe 7.2' },
   ],

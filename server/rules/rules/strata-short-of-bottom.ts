@@ -38,6 +38,7 @@ export const rule: Rule = {
   why: 'What the well ends in decides what water it can hold; a log that stops short leaves the last ground untold, or has a slip in a depth.',
   mend: 'Log the ground down to the bottom, with `?` where nobody saw it, or correct the depth of the hole.',
   source: 'common practice, no source',
+  crew: 'What ground was met down to the bottom?',
   flagged: [
     {
       text: 'hole\n  0 - 61 152\nstrata\n  0 - [[44.2]] limestone',

@@ -31,6 +31,7 @@ function* holeReports(string: PipeString, outside: number, { log }: RuleContext)
     if (diameter === null || !stretch || reamedOver(log.hole, stretch, outside)) continue;
     yield {
       span: sizeSpan(string),
+      doubts: [string.size.outside ?? string.size.nominal, entry.diameter],
       message: `${stringText(string, log)} is ${diameterText(outside, log.units)} outside, but the hole is only ${diameterText(diameter, log.units)} at ${stretchText(stretch.top, stretch.bottom, log.units)}; correct one of the diameters, or the depth to which the wider hole goes`,
       related: [
         {
@@ -53,6 +54,7 @@ function* stringReports(string: PipeString, outside: number, { log }: RuleContex
     if (!stretch) continue;
     yield {
       span: sizeSpan(string),
+      doubts: [string.size.outside ?? string.size.nominal, other.size.outside ?? other.size.nominal],
       message: `${stringText(string, log)} is ${diameterText(outside, log.units)} outside and cannot stand inside ${stringText(other, log)}, which is ${diameterText(around, log.units)} inside; correct a size, or the depths that they share, ${stretchText(stretch.top, stretch.bottom, log.units)}`,
       related: [{ span: sizeSpan(other), message: `${diameterText(around, log.units)} inside` }],
     };
@@ -67,8 +69,12 @@ export const rule: Rule = {
   why: 'Pipe goes down a hole that is wider than its outside; a diameter or a depth is wrong, and every volume around the string with it.',
   mend: 'Correct the diameter, or the depth to which the wider hole goes. Where the casing was driven, say `driven`.',
   source: 'geometry',
+  crew: 'What are the diameters of the hole and of the pipe?',
   flagged: [
-    { text: 'hole\n  0 - 6 254\n  6 - 61 152\ncasing +0.45 - 7.2 steel [[168.3 x 6.4]]\n  shoe 7.2' },
+    {
+      text: 'hole\n  0 - 6 254\n  6 - 61 152\ncasing +0.45 - 7.2 steel [[168.3 x 6.4]]\n  shoe 7.2',
+      fixed: 'hole\n  0 - 6 254\n  6 - 61 152\ncasing +0.45 - 7.2 steel 168.3? x 6.4\n  shoe 7.2',
+    },
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\nliner 0 - 61 pvc [[168.3]]' },
   ],
   silent: [

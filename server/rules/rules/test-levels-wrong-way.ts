@@ -43,6 +43,7 @@ function reportOf(phase: Phase, { log, limits }: RuleContext): Report | null {
   const way = phase.kind === 'pumping' ? 'rises while the pump runs' : 'falls while the well recovers';
   return {
     span: second.after.span,
+    doubts: [second.after, first.after],
     message: `the level ${way}, ${text(first)} and ${text(second)}, with no change of rate logged; correct the readings, log the change with rate, or begin recovery where the pump stopped`,
     related: [{ span: first.after.span, message: `the first time, ${text(first)}` }],
     limit: 'test-wrong-way-level-least',
@@ -57,8 +58,12 @@ export const rule: Rule = {
   why: 'At a steady rate the level falls and then steadies; in recovery it rises. Readings that go the other way, more than a ripple, tell of another rate or of slips of the pen.',
   mend: 'Correct the readings, log the change of `rate`, or put `recovery` where the pump stopped.',
   source: 'common practice; how much is a ripple is the pack’s, no source',
+  crew: 'Are these readings right, and was the rate changed?',
   flagged: [
-    { text: 'test pump 40 L/min\n  0 5.2\n  1 6.14\n  2 7.9\n  3 6.71\n  10 9.4\n  15 [[8.1]]\n  60 11.9' },
+    {
+      text: 'test pump 40 L/min\n  0 5.2\n  1 6.14\n  2 7.9\n  3 6.71\n  10 9.4\n  15 [[8.1]]\n  60 11.9',
+      fixed: 'test pump 40 L/min\n  0 5.2\n  1 6.14\n  2 7.9\n  3 6.71\n  10 9.4\n  15 8.1?\n  60 11.9',
+    },
     { text: 'test pump 40 L/min\n  0 5.2\n  60 11.9\n  recovery\n  1 10.2\n  2 10.9\n  5 8\n  10 [[9]]' },
   ],
   silent: [

@@ -61,6 +61,7 @@ export const rule: Rule = {
   why: 'The shape of the drawdown tells how the well will do over a season; it needs readings close together at first, and those of the recovery.',
   mend: 'Log the readings, or `?` where the crew may still have them. Nothing is filled in for you.',
   source: 'the pack’s list of readings; Ontario Reg. 903 from memory',
+  crew: 'Were these readings taken, and what were they?',
   flagged: [
     {
       text: 'rules ontario-903\n[[test pump 40 L/min]]\n  0 5.2\n  1 5.3\n  2 5.4\n  3 5.5\n  4 5.6\n  5 5.7\n  10 6\n  15 6.1\n  20 6.2\n  25 6.3\n  30 6.4\n  60 6.6\n  recovery\n  1 5.9',

@@ -13,8 +13,12 @@ export const rule: Rule = {
   why: 'In the first minutes a pump empties the well itself; what the ground gives shows later.',
   mend: 'Log the readings that are missing, correct the times, or test again.',
   source: 'the pack’s limit; Ontario Reg. 903 from memory, Quebec Q-2, r. 6 (since replaced)',
+  crew: 'How long did the test run?',
   flagged: [
-    { text: 'rules ontario-903\ntest pump 40 L/min, intake 50\n  0 5.2\n  10 6.1\n  [[20]] 6.4' },
+    {
+      text: 'rules ontario-903\ntest pump 40 L/min, intake 50\n  0 5.2\n  10 6.1\n  [[20]] 6.4',
+      fixed: 'rules ontario-903\ntest pump 40 L/min, intake 50\n  0 5.2\n  10 6.1\n  20? 6.4',
+    },
     { text: 'rules ontario-903\ntest blow 40 L/min, stem 50, [[30 min]]' },
   ],
   silent: [
@@ -29,10 +33,11 @@ export const rule: Rule = {
     const time = test && timePumped(test);
     const least = limitGiven(limits, 'test-time-least', factsOfWell(log));
     if (!test || !least || time === null || time >= least.value - 1) return [];
-    const last = pumpingReadings(test).at(-1)?.elapsed?.span;
+    const last = pumpingReadings(test).at(-1)?.elapsed ?? null;
     return [
       {
-        span: test.duration?.span ?? last ?? test.span,
+        span: (test.duration ?? last)?.span ?? test.span,
+        doubts: [test.duration ?? last],
         message: `the test ran for ${numberText(time / 60)} min; at least ${askedText(least)} shows what the ground gives; log the readings that are missing, or test again`,
         limit: least.key,
       },

@@ -10,7 +10,7 @@ export const rule: Rule = {
   why: 'Such a number is two numbers run together, or one with a slip; what it stands for cannot be told.',
   mend: 'Write one point, or a blank between two numbers.',
   source: 'the notation',
-  flagged: [{ text: 'strata\n  0 - [[3.8.1]] clay' }],
+  flagged: [{ text: 'strata\n  0 - [[3.8.1]] clay', fixed: 'strata\n  0 - 3.81 clay' }],
   silent: [{ text: 'strata\n  0 - 3.8 clay' }],
   check: ofProblem('two-points', {
     message: ({ written, meant }) => `"${written}" is not read: a number has one point${didYouMean(meant)}`,

@@ -1,3 +1,5 @@
+import { spanAt } from '../../../grammar/span.ts';
+import { writeAfter } from '../fixes.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
@@ -9,9 +11,15 @@ export const rule: Rule = {
   why: 'All that follows the mark is taken into the text.',
   mend: 'Close the quotation.',
   source: 'the notation',
-  flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4, grade [["A53]]' }],
+  flagged: [
+    {
+      text: 'casing +0.45 - 7.2 steel 168.3 x 6.4, grade [["A53]]',
+      fixed: 'casing +0.45 - 7.2 steel 168.3 x 6.4, grade "A53"',
+    },
+  ],
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4, grade "A53"' }],
   check: ofProblem('unclosed-quote', {
     message: ({ written }) => `the text ${written} is not closed; add " where it ends`,
+    fixes: (problem) => [writeAfter('Close it here', spanAt(problem.line, problem), '"', { preferred: true })],
   }),
 };

@@ -53,7 +53,11 @@ export const rule: Rule = {
   why: 'Every bare number of the log is read in the units of this line.',
   mend: 'Write the unit of depths (`m`, `ft`), that of diameters (`mm`, `cm`, `in`), and which gallon where there is any (`gal-us`, `gal-imp`).',
   source: 'the notation',
-  flagged: [{ text: 'units m [[mmm]]' }, { text: 'units ft in [[gal]]' }, { text: 'units m [[ft]]' }],
+  flagged: [
+    { text: 'units m [[mmm]]', fixed: 'units m mm' },
+    { text: 'units ft in [[gal]]' },
+    { text: 'units m [[ft]]' },
+  ],
   silent: [{ text: 'units m mm' }, { text: 'units ft in gal-us' }, { text: 'units feet inches' }],
   check: function* ({ tree }) {
     const line = tree.lines.findIndex(({ row }) => row === 'units');

@@ -1,5 +1,6 @@
+import { writeBefore } from '../fixes.ts';
 import { didYouMean } from '../messages.ts';
-import { ofProblem } from '../of-problem.ts';
+import { fixesOfMeant, ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
 /** A line that begins with a word that is no keyword. */
@@ -10,9 +11,16 @@ export const rule: Rule = {
   why: 'The line is not read, and nothing of it is in the record.',
   mend: 'Correct the keyword; or begin the line with `note`, `;` or `#`.',
   source: 'the notation',
-  flagged: [{ text: '[[zebra]] 12 steel' }],
+  flagged: [{ text: '[[zebra]] 12 steel', fixed: 'note  zebra 12 steel' }],
   silent: [{ text: 'note zebra 12 steel' }, { text: '# zebra 12 steel' }],
   check: ofProblem('unknown-keyword', {
     message: ({ written, meant }) => `"${written}" is no keyword, so this line is not read${didYouMean(meant)}`,
+    fixes: (problem, text) => [
+      ...fixesOfMeant(problem),
+      {
+        ...writeBefore('Keep the line as a note', problem.line, text, 'note  '),
+        preferred: problem.meant.length === 0,
+      },
+    ],
   }),
 };

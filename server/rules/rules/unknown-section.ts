@@ -10,6 +10,7 @@ export const rule: Rule = {
   why: 'Its lines are kept in the file but not read.',
   mend: 'Correct the word, or put its lines in remarks.',
   source: 'the notation',
+  unfixed: 'The lines below would pass to the section above, where they would mean something else.',
   flagged: [{ text: '[[geophysics]]\n  0 - 12 gamma' }],
   silent: [{ text: 'strata\n  0 - 12 clay' }],
   check: ofProblem('unknown-section', {

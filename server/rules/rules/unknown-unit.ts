@@ -16,7 +16,7 @@ export const rule: Rule = {
   why: 'Without its unit the number means nothing, and is read as if it had none.',
   mend: 'Correct the unit.',
   source: 'the table of units',
-  flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3[[mn]]' }],
+  flagged: [{ text: 'casing +0.45 - 7.2 steel 168.3[[mn]]', fixed: 'casing +0.45 - 7.2 steel 168.3in' }],
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3mm' }],
   check: ofProblem('unknown-unit', {
     message: ({ written, facts }) =>

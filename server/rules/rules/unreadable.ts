@@ -1,5 +1,5 @@
 import { didYouMean } from '../messages.ts';
-import { ofProblem } from '../of-problem.ts';
+import { meantOrRemark, ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
 /** Something that looks like a value and is none. */
@@ -10,9 +10,10 @@ export const rule: Rule = {
   why: 'It is left out of the record.',
   mend: 'Write it another way, or put it in a remark after `;`.',
   source: 'the notation',
-  flagged: [{ text: 'place [[44x]] -78.3042' }],
+  flagged: [{ text: 'place [[44x]] -78.3042', fixed: 'place -78.3042  ; 44x' }],
   silent: [{ text: 'place 44.6128 -78.3042' }],
   check: ofProblem('unreadable', {
     message: ({ written, meant }) => `"${written}" cannot be read here and is left out${didYouMean(meant)}`,
+    fixes: meantOrRemark,
   }),
 };

@@ -27,6 +27,7 @@ export const rule: Rule = {
   why: 'All the `?` of a log are its list of questions for the crew. What waits for one is not computed.',
   mend: 'Ask, and write the answer in place of the `?`. Nothing is filled in for you.',
   source: 'the notation',
+  unfixed: 'The answer is known only to the crew.',
   flagged: [
     { text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, [[? m3]]' },
     { text: 'water\n  [[38.5?]] fresh, 25 L/min' },

@@ -27,8 +27,9 @@ function isDry({ drilling, interval }: Drilled): boolean {
 const velocityText = (velocity: number, { log: { units } }: RuleContext): string =>
   units.depth === 'ft' ? `${numberText((velocity / 0.3048) * 60, 3)} ft/min` : `${numberText(velocity * 60, 3)} m/min`;
 
-const reportOf = ({ interval }: Drilled, velocity: number, context: RuleContext): Report => ({
+const reportOf = ({ drilling, interval }: Drilled, velocity: number, context: RuleContext): Report => ({
   span: interval.interval.span,
+  doubts: [drilling.airRate, drilling.pipe],
   message: `air comes up at ${velocityText(velocity, context)} at the slowest place while ${intervalText(interval.interval, context.log.units)} is drilled; at least ${limitText(context, 'uphole-velocity-least')} lifts the cuttings of dry air drilling, and up to ${limitText(context, 'uphole-velocity-most')} is recommended; a compressor may give ${limitText(context, 'air-rating-loss')}; check the air, the pipe and the diameters, or log the foam or the water that was used`,
   limit: 'uphole-velocity-least',
 });
@@ -41,7 +42,13 @@ export const rule: Rule = {
   why: 'Cuttings that are not lifted are ground again or pack round the bit, and those that come up are mixed from several depths, so that contacts read from them are doubtful.',
   mend: 'Check the volume of air, the drill pipe and the diameters, or log the flush that was really used.',
   source: 'the pack’s limit; recommended ranges disagree between sources',
-  flagged: [{ text: 'hole\n  0 - 61 254\ndrilling air 10 m3/min 1000 kPa, pipe 89\n  [[7.2 - 13.2]] 18 min air' }],
+  crew: 'What air, pipe and bit were used, and was foam or water put in?',
+  flagged: [
+    {
+      text: 'hole\n  0 - 61 254\ndrilling air 10 m3/min 1000 kPa, pipe 89\n  [[7.2 - 13.2]] 18 min air',
+      fixed: 'hole\n  0 - 61 254\ndrilling air 10? m3/min 1000 kPa, pipe 89\n  7.2 - 13.2 18 min air',
+    },
+  ],
   silent: [
     { text: 'hole\n  0 - 61 152\ndrilling air 21 m3/min 2400 kPa, pipe 114\n  7.2 - 13.2 18 min air' },
     { text: 'hole\n  0 - 61 254\ndrilling air 10 m3/min 1000 kPa, pipe 89\n  7.2 - 13.2 18 min foam' },

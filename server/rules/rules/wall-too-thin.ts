@@ -16,8 +16,12 @@ export const rule: Rule = {
   why: 'Thin steel rusts through, dents as it is driven, and gives way under the weight of the grout.',
   mend: 'Correct the wall as the pipe is marked. A nominal size with its schedule gives the wall of the table.',
   source: 'the pack’s limit; Maine Ch. 232, and Ontario Reg. 903 from memory',
+  crew: 'What wall is marked on the pipe?',
   flagged: [
-    { text: 'rules maine-232\nunits ft in\ncasing +1.5 - 40 steel [[6.625 x 0.188]] welded' },
+    {
+      text: 'rules maine-232\nunits ft in\ncasing +1.5 - 40 steel [[6.625 x 0.188]] welded',
+      fixed: 'rules maine-232\nunits ft in\ncasing +1.5 - 40 steel 6.625 x 0.188? welded',
+    },
     { text: 'rules ontario-903\ncasing +0.45 - 7.2 steel [[168.3 x 4.5]] welded' },
   ],
   silent: [
@@ -34,6 +38,7 @@ export const rule: Rule = {
       return [
         {
           span: sizeSpan(string),
+          doubts: [string.size.wall ?? string.size.outside ?? string.size.nominal],
           message: `the wall of the casing is ${diameterText(wall, log.units)}; at least ${askedText(least)} lasts; correct the wall as the pipe is marked`,
           limit: least.key,
         },

@@ -32,6 +32,7 @@ function reportOf({ depth, string }: Shut, noneBelow: boolean, { log }: RuleCont
     : 'so that it does not reach the well';
   return {
     span: depth.span,
+    doubts: [depth, string.interval.bottom],
     severity: noneBelow ? 'warning' : 'information',
     message: `water at ${depthText(depth.value ?? 0, log.units)} stands behind ${stringText(string, log)}, ${end}`,
     related: [{ span: string.interval.span, message: 'the string that shuts it off' }],
@@ -46,8 +47,12 @@ export const rule: Rule = {
   why: 'Water behind solid casing does not feed the well. Often that is meant; where all the water lies behind it, a depth is wrong or the openings are not logged.',
   mend: 'Nothing, where it was meant. Else correct a depth, or log the screen or the perforations.',
   source: 'geometry',
+  crew: 'At what depth did the water come in?',
   flagged: [
-    { text: 'casing +0.45 - 12 steel 168.3 x 6.4\n  shoe 12\nwater\n  [[8]] fresh, 5 L/min\n  38.5 fresh, 25 L/min' },
+    {
+      text: 'casing +0.45 - 12 steel 168.3 x 6.4\n  shoe 12\nwater\n  [[8]] fresh, 5 L/min\n  38.5 fresh, 25 L/min',
+      fixed: 'casing +0.45 - 12 steel 168.3 x 6.4\n  shoe 12\nwater\n  8? fresh, 5 L/min\n  38.5 fresh, 25 L/min',
+    },
     { text: 'casing +0.45 - 12 steel 168.3 x 6.4\n  shoe 12\nwater\n  [[8]] fresh, 5 L/min' },
   ],
   silent: [

@@ -13,7 +13,13 @@ export const rule: Rule = {
   why: 'Water cannot be met below the bottom of the hole: one of the two depths is wrong.',
   mend: 'Correct the depth of the water, or log the hole down to it.',
   source: 'geometry',
-  flagged: [{ text: 'hole\n  0 - 61 152\nwater\n  38.5 fresh, 25 L/min\n  [[64]] fresh, 15 L/min' }],
+  crew: 'At what depth did the water come in?',
+  flagged: [
+    {
+      text: 'hole\n  0 - 61 152\nwater\n  38.5 fresh, 25 L/min\n  [[64]] fresh, 15 L/min',
+      fixed: 'hole\n  0 - 61 152\nwater\n  38.5 fresh, 25 L/min\n  64? fresh, 15 L/min',
+    },
+  ],
   silent: [
     { text: 'hole\n  0 - 61 152\nwater\n  38.5 fresh, 25 L/min\n  61 fresh, 15 L/min' },
     { text: 'water\n  64 fresh, 15 L/min' },
@@ -25,6 +31,7 @@ export const rule: Rule = {
       if (total === null || !depth || depth.value === null || depth.value <= total + sameDepth) continue;
       yield {
         span: depth.span,
+        doubts: [depth],
         message: `water is logged at ${depthText(depth.value, log.units)}, below the bottom of the hole at ${depthText(total, log.units)}; correct this depth, or log the hole down to it`,
       };
     }

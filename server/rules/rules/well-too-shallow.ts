@@ -1,4 +1,4 @@
-import type { WellLog } from '../../model/log.ts';
+import type { Depth, WellLog } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import type { LimitInForce } from '../../packs/limits.ts';
 import { askedText } from '../asked.ts';
@@ -10,8 +10,12 @@ import type { Report, Rule } from '../rule.ts';
 const isOver = (limit: LimitInForce | null, depth: number): limit is LimitInForce =>
   limit !== null && depth < limit.value - 1e-3;
 
+const footOf = (log: WellLog, depth: number): Depth | null =>
+  log.hole.find((each) => bottomOf(each) === depth)?.interval.bottom ?? null;
+
 const reportOf = (log: WellLog, depth: number, least: LimitInForce, instead: string): Report => ({
-  span: log.hole.find((each) => bottomOf(each) === depth)?.interval.bottom?.span ?? { line: 0, start: 0, end: 0 },
+  span: footOf(log, depth)?.span ?? { line: 0, start: 0, end: 0 },
+  doubts: [footOf(log, depth)],
   message: `the well is ${depthText(depth, log.units)} deep; ${instead} ${askedText(least)}; correct the depth, or ask the authority`,
   limit: least.key,
 });
@@ -24,8 +28,12 @@ export const rule: Rule = {
   why: 'A shallow well takes in water that the ground has hardly cleaned.',
   mend: 'Correct the depth, or ask the authority: some codes allow less where no deeper water is found, and never less than a floor.',
   source: 'the pack’s limit; Ontario Reg. 903',
+  crew: 'How deep is the well?',
   flagged: [
-    { text: 'rules ontario-903\nhole\n  0 - [[4.5]] 1200 bucket auger' },
+    {
+      text: 'rules ontario-903\nhole\n  0 - [[4.5]] 1200 bucket auger',
+      fixed: 'rules ontario-903\nhole\n  0 - 4.5? 1200 bucket auger',
+    },
     { text: 'rules ontario-903\nhole\n  0 - [[2.4]] 1200 bucket auger' },
   ],
   silent: [

@@ -1,4 +1,4 @@
-import { ofProblem } from '../of-problem.ts';
+import { meantOrRemark, ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
 const words: Readonly<Record<string, string>> = {
@@ -17,10 +17,11 @@ export const rule: Rule = {
   why: 'A value says what it is by its unit; here nothing of that kind belongs.',
   mend: 'Correct the unit, or move the value to the line that it belongs to.',
   source: 'the notation',
-  flagged: [{ text: 'hole\n  0 - 7.2 254 [[40 L/min]]' }],
+  flagged: [{ text: 'hole\n  0 - 7.2 254 [[40 L/min]]', fixed: 'hole\n  0 - 7.2 254  ; 40 L/min' }],
   silent: [{ text: 'hole\n  0 - 7.2 254 mm' }],
   check: ofProblem('wrong-kind', {
     message: ({ written, facts }) =>
       `${written} is a ${wordFor(facts.dimension ?? '')}, and this line takes none; correct the unit, or move it to where it belongs`,
+    fixes: meantOrRemark,
   }),
 };
