@@ -19,10 +19,14 @@ const spoken = (): Readonly<Record<string, string>> => ({
   'line-hint': vscode.l10n.t('Line {0}: click or press Enter to go there', '{0}'),
 });
 
-const button = (id: string, name: string, shown = name, more = ''): string =>
-  `<button type="button" id="${id}" title="${escapeHtml(name)}" aria-label="${escapeHtml(name)}"${more}>${escapeHtml(shown)}</button>`;
+/** A button that shows a few words or a sign; a sign is read out as what it does. */
+const button = (id: string, does: string, shown: string, more = ''): string => {
+  const name = /[a-z0-9]/i.test(shown) ? '' : ` aria-label="${escapeHtml(does)}"`;
+  return `<button type="button" id="${id}" title="${escapeHtml(does)}"${name}${more}>${escapeHtml(shown)}</button>`;
+};
 
-const toolbar = (): string => `<div id="toolbar" role="toolbar" aria-label="${escapeHtml(vscode.l10n.t('Preview'))}">
+const toolbar =
+  (): string => `<header id="toolbar"><div role="toolbar" aria-label="${escapeHtml(vscode.l10n.t('Preview'))}">
 <span class="together">
 ${button('zoom-out', vscode.l10n.t('Make the drawing smaller'), '−')}
 ${button('zoom-fit', vscode.l10n.t('Fit the drawing into the width'), '100 %')}
@@ -32,7 +36,7 @@ ${button('zoom-in', vscode.l10n.t('Make the drawing larger'), '+')}
 <div id="column-list" role="group" aria-label="${escapeHtml(vscode.l10n.t('Columns of the drawing'))}"></div></details>
 ${button('tie', vscode.l10n.t('Scroll together with the text'), vscode.l10n.t('Scroll together'), ' aria-pressed="false"')}
 ${button('export', vscode.l10n.t('Print or export the record'), vscode.l10n.t('Print, export…'))}
-</div>`;
+</div></header>`;
 
 const spokenAttributes = (): string =>
   Object.entries(spoken())
@@ -58,6 +62,7 @@ export function previewPage(webview: vscode.Webview, extension: vscode.Uri, docu
 ${toolbar()}
 <p id="trouble" role="alert" hidden></p>
 <p id="announcement" class="heard-only" role="status" aria-live="polite"></p>
+<p id="part-hint" class="heard-only" hidden>${escapeHtml(vscode.l10n.t('Enter goes to its line in the text'))}</p>
 <main id="body"></main>
 <div id="tooltip" role="tooltip" hidden></div>
 <script nonce="${nonce}" src="${resource('webview.js')}"></script>

@@ -11,7 +11,7 @@ function nameParts(svg: Element): void {
     const part = title.parentElement;
     if (part?.hasAttribute('data-line')) {
       part.setAttribute('aria-label', title.textContent ?? '');
-      part.setAttribute('role', 'link');
+      part.setAttribute('aria-describedby', 'part-hint');
     }
     title.remove();
   }

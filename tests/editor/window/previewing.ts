@@ -76,14 +76,20 @@ export const previewing = (workbench: Workbench): Tests => ({
   },
 
   async 'a row that has the focus keeps it when it is redrawn'() {
-    const row = stratumRow(workbench);
-    await row.evaluate((focused: HTMLElement) => {
+    const name = stratumRow(workbench).locator('.to-line');
+    await name.evaluate((focused: HTMLElement) => {
       focused.focus();
-      const html = document.getElementById('body')?.innerHTML.replaceAll('soft seam at 22', 'soft seam at 23');
-      window.postMessage({ type: 'show', html });
+      const sections = [...(document.getElementById('body')?.children ?? [])].map((section) => {
+        const id = section.getAttribute('data-section');
+        return {
+          id,
+          html: id === 'strata' ? section.outerHTML.replaceAll('soft seam at 22', 'soft seam at 23') : null,
+        };
+      });
+      window.postMessage({ type: 'show', sections, columns: [] });
     });
-    await row.getByText('soft seam at 23').waitFor();
-    assert.ok(await row.evaluate((redrawn) => redrawn === document.activeElement));
+    await stratumRow(workbench).getByText('soft seam at 23').waitFor();
+    assert.ok(await name.evaluate((redrawn) => redrawn === document.activeElement));
   },
 
   async 'what is typed is drawn, and a script in it stays text'() {

@@ -3,7 +3,7 @@ import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
 import { chooseTheme, previewPage, takeScreenshot } from './driver.ts';
 
-const themes = [
+export const themes = [
   { name: 'light', theme: 'Light Modern', bodyClass: 'vscode-light' },
   { name: 'dark', theme: 'Dark Modern', bodyClass: 'vscode-dark' },
   { name: 'hc-light', theme: 'Light High Contrast', bodyClass: 'vscode-high-contrast-light' },
