@@ -20,9 +20,24 @@ function roundBelow(value: number): number {
   return Number((step * decade).toPrecision(6));
 }
 
+/** The least round number that is not below the value. */
+function roundAbove(value: number): number {
+  const decade = 10 ** Math.floor(Math.log10(value));
+  const step = steps.find((each) => each * decade >= value * (1 - 1e-12)) ?? 10;
+  return Number((step * decade).toPrecision(6));
+}
+
+const baseOf = (unit: string): number => (unit === 'ft' || unit === 'in' ? 12 : 1);
+
+/** The greatest round scale at which the window is at most `height` mm high; of 12 inches to the foot in US units. */
+export function fittingScale(window: DepthWindow, top: number, height: number, unit: string): DepthScale {
+  const base = baseOf(unit);
+  return givenScale(window, top, base * roundAbove(((window.bottom - window.top) * 1000) / height / base));
+}
+
 /** The smallest round scale at which the window is at least `height` mm high; of 12 inches to the foot in US units. */
 export function depthScale(window: DepthWindow, top: number, height: number, unit: string): DepthScale {
-  const base = unit === 'ft' || unit === 'in' ? 12 : 1;
+  const base = baseOf(unit);
   const denominator = base * roundBelow(((window.bottom - window.top) * 1000) / height / base);
   return { window, top, mmPerMetre: 1000 / denominator, denominator };
 }

@@ -1,10 +1,14 @@
 export type { ColumnId } from './columns/column.ts';
+export { drawing, drawingPages, drawSheets } from './draw-sheets.ts';
 export type { Noticed } from './findings-html.ts';
 export {
   type DrawingOptions,
   type DrawingOptions as DrawOptions,
   defaultDrawingOptions,
   defaultDrawingOptions as defaultDrawOptions,
+  type Layout,
+  type Paper,
+  papers,
 } from './options.ts';
 export type { Theme } from './paints.ts';
 export { previewSections } from './preview.ts';

@@ -28,6 +28,8 @@ export interface Column {
   readonly grows: boolean;
   isNeeded(sheet: Sheet): boolean;
   labels(sheet: Sheet, width: number): Label[];
+  /** Labels for what goes on from the page before at a depth, where a column has such. */
+  readonly continued?: (sheet: Sheet, width: number, depth: number) => Label[];
   /** How much of a label stands above its depth. */
   readonly rise: number;
   parts(sheet: Sheet, place: ColumnPlace): Part[];

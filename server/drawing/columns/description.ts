@@ -80,6 +80,19 @@ export const descriptionColumn: Column = {
       ...layers.unplaced.map((stratum) => labelOf(stratum, null, unit, room)),
     ];
   },
+  continued: ({ log, layers, unit }, width, depth) => {
+    const room = width - gutter - depthsWidth(log.strata, unit) - 1;
+    return layers.layers
+      .filter(({ top, bottom }) => top < depth && bottom > depth)
+      .map(({ stratum }) => ({
+        name: 'description',
+        line: stratum.line,
+        title: `${layerTitle({ stratum }, unit)}, continued`,
+        at: depth,
+        diameter: null,
+        rows: rowsOf(`${capital(stratum.description) || 'Not described'} (continued)`, types.body, room, 2),
+      }));
+  },
   parts: ({ log, unit }, place): Part[] => {
     const byLine = new Map(log.strata.map((stratum) => [stratum.line, stratum]));
     const depths = depthsWidth(log.strata, unit);
