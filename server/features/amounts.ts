@@ -25,9 +25,11 @@ export function bodyRowOf(line: Line): Row | null {
 
 const slotOf = (row: Row | null, name: string): Slot | null => row?.slots.find((slot) => slot.slot === name) ?? null;
 
-function roleOf(slot: Slot | null): Role {
+/** How a number in a slot is read. */
+export function roleOf(slot: Slot | null): Role {
   if (slot === null) return 'other';
   if (slot.accepts.some((accepts) => accepts.kind === 'elapsed')) return 'time';
+  if (slot.accepts.some((accepts) => accepts.kind === 'interval')) return 'depth';
   return slot.bare === 'depth' || slot.bare === 'diameter' ? slot.bare : 'other';
 }
 

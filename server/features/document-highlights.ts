@@ -2,12 +2,9 @@ import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import type { FileUnits } from '../model/log.ts';
-import { amountsOf, siOf } from './amounts.ts';
+import { areSame, depthAt, depthsOn } from './depths.ts';
 import { lineAt, type Position, touches } from './position.ts';
 import { type Word, wordsOf } from './words.ts';
-
-/** Two depths are one contact where they differ by less than this, in metres. */
-const sameContact = 0.0005;
 
 /** How far from the cursor the words of descriptions are read again to look for a term, in lines. */
 const termsWithin = 500;
@@ -15,15 +12,9 @@ const termsWithin = 500;
 type Finder = (line: Line, away: number) => readonly { readonly start: number; readonly end: number }[];
 
 function sameDepth(line: Line, column: number, units: FileUnits): Finder | null {
-  const under = amountsOf(line).find(({ role, quantity }) => role === 'depth' && touches(quantity, column));
-  const depth = under === undefined ? null : siOf(under, units);
-  if (depth === null) return null;
-  return (each) =>
-    amountsOf(each)
-      .filter(
-        (amount) => amount.role === 'depth' && Math.abs((siOf(amount, units) ?? Number.NaN) - depth) < sameContact,
-      )
-      .map(({ quantity }) => quantity);
+  const under = depthAt(line, column, units);
+  if (under === null) return null;
+  return (each) => depthsOn(each, units).filter(({ metres }) => areSame(metres, under.metres));
 }
 
 function sameTerm(line: Line, column: number): Finder | null {

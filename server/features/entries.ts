@@ -56,9 +56,22 @@ const places: Readonly<Record<string, Entries>> = {
 const readingsOf = (test: WellLog['tests'][number]): readonly Entry[] =>
   [test.phases, ...test.observed.map((well) => well.phases)].flat().flatMap((phase) => phase.readings);
 
+const byLineOf = new WeakMap<WellLog, Map<string, ReadonlyMap<number, Entry>>>();
+
+function entriesByLine(log: WellLog, row: string): ReadonlyMap<number, Entry> {
+  const known = byLineOf.get(log) ?? new Map<string, ReadonlyMap<number, Entry>>();
+  byLineOf.set(log, known);
+  const before = known.get(row);
+  if (before !== undefined) return before;
+  const byLine = new Map<number, Entry>();
+  for (const entry of places[row]?.(log) ?? []) if (!byLine.has(entry.line)) byLine.set(entry.line, entry);
+  known.set(row, byLine);
+  return byLine;
+}
+
 /** What the typed log holds of one line; null where it keeps nothing of it. */
 export const entryOf = (log: WellLog, row: string, line: number): object | null =>
-  places[row]?.(log).find((entry) => entry.line === line) ?? null;
+  entriesByLine(log, row).get(line) ?? null;
 
 const isDepth = (value: object): value is Depth => 'datum' in value && 'td' in value;
 

@@ -1,6 +1,7 @@
 import type { Columns } from '../../grammar/span.ts';
 import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
+import { hoverAllow } from './hover/allow.ts';
 import { hoverAmount } from './hover/amount.ts';
 import { hoverFigures } from './hover/figures.ts';
 import { hoverFindings } from './hover/findings.ts';
@@ -16,7 +17,15 @@ export interface Hover {
   readonly markdown: string;
 }
 
-const sources: readonly HoverSource[] = [hoverTerm, hoverAmount, hoverKeyword, hoverPack, hoverFigures, hoverFindings];
+const sources: readonly HoverSource[] = [
+  hoverTerm,
+  hoverAmount,
+  hoverKeyword,
+  hoverPack,
+  hoverFigures,
+  hoverAllow,
+  hoverFindings,
+];
 
 const narrowest = (parts: readonly HoverPart[]): Columns =>
   parts.reduce((best, part) => (part.end - part.start < best.end - best.start ? part : best), parts[0] as Columns);

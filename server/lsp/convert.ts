@@ -33,7 +33,7 @@ export const fixAllKind = `${CodeActionKind.SourceFixAll}.drillhand`;
 
 export const placeOf = ({ line, character }: ProtocolPosition): Position => ({ line, column: character });
 
-const positionOf = ({ line, column }: Position): ProtocolPosition => ({ line, character: column });
+export const positionOf = ({ line, column }: Position): ProtocolPosition => ({ line, character: column });
 
 export const rangeOf = ({ line, start, end }: Span): Range => ({
   start: { line, character: start },

@@ -1,6 +1,4 @@
 import {
-  type CodeActionContext,
-  CodeActionRequest,
   CompletionRequest,
   CompletionResolveRequest,
   DocumentFormattingRequest,
@@ -13,7 +11,6 @@ import {
   SemanticTokensRangeRequest,
   SemanticTokensRequest,
 } from 'vscode-languageserver';
-import { type Action, fixAllAction, quickFixActions } from '../features/code-actions.ts';
 import type { Around } from '../features/completion/place.ts';
 import type { About } from '../features/completion/suggestion.ts';
 import { allWords } from '../features/completion/used-words.ts';
@@ -26,11 +23,11 @@ import { formatEdits } from '../features/format.ts';
 import { hover } from '../features/hover.ts';
 import { selectionRanges } from '../features/selection-ranges.ts';
 import { semanticTokens } from '../features/semantic-tokens.ts';
+import { actionRequests } from './action-requests.ts';
+import { besideRequests } from './beside-requests.ts';
 import {
   type CompletionAbility,
-  codeActionOf,
   completionListOf,
-  fixAllKind,
   foldingRangeOf,
   markdown,
   placeOf,
@@ -43,6 +40,7 @@ import {
 import { exportRequests } from './export-requests.ts';
 import { folderRequests } from './folder-requests.ts';
 import { furnitureRequests } from './furniture-requests.ts';
+import { navigationRequests } from './navigation-requests.ts';
 import { notesRequests } from './notes-requests.ts';
 import { previewRequests } from './preview-requests.ts';
 import { questionsRequests } from './questions-requests.ts';
@@ -57,13 +55,6 @@ const abilityOf = ({ client }: Session): CompletionAbility => {
     defaultRange: completion?.completionList?.itemDefaults?.includes('editRange') ?? false,
   };
 };
-
-/** True where the editor asks for actions of this kind: a kind covers those below it. */
-const isWanted = ({ only }: CodeActionContext, kind: string): boolean =>
-  only === undefined || only.some((wanted) => kind === wanted || kind.startsWith(`${wanted}.`));
-
-const asksByName = (context: CodeActionContext, kind: string): boolean =>
-  context.only !== undefined && isWanted(context, kind);
 
 const around = (session: Session, uri: string): Around => ({
   used: allWords(session.beside(uri)),
@@ -99,15 +90,6 @@ export const requests: readonly Registration[] = [
     documentSymbols(snapshot).map((outline) => symbolOf(outline, snapshot.lines)),
   ),
   onDocument(FoldingRangeRequest.type, null, (snapshot) => foldingRanges(snapshot).map(foldingRangeOf)),
-  onDocument(CodeActionRequest.type, null, (snapshot, { range, context, textDocument }) => {
-    const selection = { first: placeOf(range.start), last: placeOf(range.end) };
-    const fixAll = asksByName(context, fixAllKind) ? fixAllAction(snapshot) : null;
-    const actions: readonly Action[] = [
-      ...(isWanted(context, 'quickfix') ? quickFixActions(snapshot, selection) : []),
-      ...(fixAll === null ? [] : [fixAll]),
-    ];
-    return actions.map((action) => codeActionOf(action, textDocument.uri, context.diagnostics));
-  }),
   onDocument(DocumentHighlightRequest.type, null, (snapshot, { position }) =>
     documentHighlights(snapshot, placeOf(position)).map((span) => ({ range: rangeOf(span) })),
   ),
@@ -124,6 +106,9 @@ export const requests: readonly Registration[] = [
   onDocument(DocumentRangeFormattingRequest.type, null, (snapshot, { range }) =>
     formatEdits(snapshot, range.start.line, range.end.line).map(textEditOf),
   ),
+  ...actionRequests,
+  ...besideRequests,
+  ...navigationRequests,
   ...previewRequests,
   ...exportRequests,
   ...folderRequests,

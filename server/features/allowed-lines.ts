@@ -1,0 +1,34 @@
+import { type Span, spanAt } from '../../grammar/span.ts';
+import type { Line } from '../../grammar/tree.ts';
+import type { Snapshot } from '../analysis/snapshot.ts';
+import { lineAt, type Position, touches } from './position.ts';
+
+const saysSomething = (line: Line): boolean => line.keyword !== null || line.depths !== null || line.items.length > 0;
+
+/** The line that an allow speaks for: its own, or the next that says something where it stands alone. */
+function lineAllowed({ tree }: Snapshot, number: number): number | null {
+  const isAlone = (at: number): boolean => {
+    const line = tree.lines[at];
+    return line?.allow != null && !saysSomething(line);
+  };
+  let at = number;
+  while (isAlone(at)) at += 1;
+  return at < tree.lines.length ? at : null;
+}
+
+/** The rule that an `# allow` names under the cursor. */
+export function allowedRuleAt(line: Line, column: number): { start: number; end: number; id: string } | null {
+  return line.allow?.rules.find((rule) => touches(rule, column)) ?? null;
+}
+
+/** The line that the `# allow` under the cursor silences a rule for. */
+export function allowDefinition(snapshot: Snapshot, position: Position): Span | null {
+  const found = lineAt(snapshot, position);
+  if (found === null || allowedRuleAt(found.line, found.at.column) === null) return null;
+  const number = lineAllowed(snapshot, found.at.line);
+  const text = number === null ? null : (snapshot.lines[number] ?? '');
+  if (number === null || text === null) return null;
+  const start = Math.min(text.length - text.trimStart().length, text.trimEnd().length);
+  const tail = number === found.at.line ? (found.line.allow?.start ?? text.length) : text.length;
+  return spanAt(number, { start, end: Math.max(start, text.slice(0, tail).replace(/[\s#]+$/, '').length) });
+}

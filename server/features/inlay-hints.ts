@@ -1,0 +1,32 @@
+import type { Line } from '../../grammar/tree.ts';
+import type { Snapshot } from '../analysis/snapshot.ts';
+import { penetrationRateHints, requiredVolumeHints } from './inlay-hints/figure-hints.ts';
+import type { Hint, HintKind, HintSource } from './inlay-hints/hint.ts';
+import { thicknessHints } from './inlay-hints/thickness.ts';
+import { unitHints } from './inlay-hints/units.ts';
+import type { Shows } from './shows.ts';
+
+const sources: Readonly<Record<HintKind, HintSource>> = {
+  thickness: thicknessHints,
+  units: unitHints,
+  requiredVolume: requiredVolumeHints,
+  penetrationRate: penetrationRateHints,
+};
+
+const kinds: readonly HintKind[] = ['thickness', 'units', 'requiredVolume', 'penetrationRate'];
+
+const byColumn = (a: Hint, b: Hint): number => a.column - b.column;
+
+/** What may be shown within the lines from `first` to `last`, of the kinds that are wanted. */
+export function inlayHints(
+  snapshot: Snapshot,
+  first: number,
+  last: number,
+  wanted: Shows['inlayHints'],
+): readonly Hint[] {
+  const shown = kinds.filter((kind) => wanted[kind]).map((kind) => sources[kind]);
+  const from = Math.max(0, first);
+  const ofLine = (line: Line, at: number): readonly Hint[] =>
+    shown.flatMap((source) => source(snapshot, line, from + at)).sort(byColumn);
+  return snapshot.tree.lines.slice(from, Math.max(from, last + 1)).flatMap(ofLine);
+}

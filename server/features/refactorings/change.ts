@@ -1,0 +1,46 @@
+import type { Position } from '../position.ts';
+
+/** A text in the place of a stretch that may span lines. */
+export interface Change {
+  readonly first: Position;
+  readonly last: Position;
+  readonly text: string;
+}
+
+/** One line written anew. */
+export const changeOf = (line: number, before: string, text: string): Change => ({
+  first: { line, column: 0 },
+  last: { line, column: before.length },
+  text,
+});
+
+const endOf = (lines: readonly string[]): Position => {
+  const line = Math.max(0, lines.length - 1);
+  return { line, column: lines[line]?.length ?? 0 };
+};
+
+/** Lines put in above the line of that number, or behind the last. */
+export function lineInserted(lines: readonly string[], above: number, text: string): Change {
+  const at = above < lines.length ? { line: above, column: 0 } : endOf(lines);
+  return { first: at, last: at, text: above < lines.length ? `${text}\n` : `\n${text}` };
+}
+
+/** A line taken out with its line end. */
+export function lineDeleted(lines: readonly string[], line: number): Change {
+  if (line < lines.length - 1) return { first: { line, column: 0 }, last: { line: line + 1, column: 0 }, text: '' };
+  const above = line === 0 ? { line: 0, column: 0 } : { line: line - 1, column: lines[line - 1]?.length ?? 0 };
+  return { first: above, last: endOf(lines), text: '' };
+}
+
+const later = (a: Change, b: Change): number => b.first.line - a.first.line || b.first.column - a.first.column;
+
+/** The lines after changes, of which none lies over another. */
+export function changedLines(lines: readonly string[], changes: readonly Change[]): string[] {
+  const result = [...lines];
+  for (const { first, last, text } of [...changes].sort(later)) {
+    const before = (result[first.line] ?? '').slice(0, first.column);
+    const after = (result[last.line] ?? '').slice(last.column);
+    result.splice(first.line, last.line - first.line + 1, ...`${before}${text}${after}`.split('\n'));
+  }
+  return result;
+}

@@ -1,0 +1,92 @@
+import { readLine } from '../../../grammar/sections.ts';
+import type { Item, Line } from '../../../grammar/tree.ts';
+import { meaningOf } from '../../../grammar/write.ts';
+import type { Snapshot } from '../../analysis/snapshot.ts';
+import { type Word, wordsOf } from '../words.ts';
+import { type Change, changeOf } from './change.ts';
+import { linesOf, type Refactoring } from './refactoring.ts';
+
+interface Piece {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+const written = (text: string, pieces: readonly Piece[]): string =>
+  [...pieces]
+    .sort((a, b) => b.start - a.start)
+    .reduce((all, { start, end, text: piece }) => all.slice(0, start) + piece + all.slice(end), text);
+
+const saysTheSame = (line: Line, text: string): boolean =>
+  meaningOf(readLine(text, { section: line.section, hasString: true }).line) === meaningOf(line);
+
+/** A line with as many of the pieces as leave its meaning: all of them, else one after the other. */
+function rewritten(line: Line, pieces: readonly Piece[]): string {
+  const all = written(line.text, pieces);
+  if (saysTheSame(line, all)) return all;
+  const kept: Piece[] = [];
+  for (const piece of pieces) if (saysTheSame(line, written(line.text, [...kept, piece]))) kept.push(piece);
+  return written(line.text, kept);
+}
+
+function longPiece({ value }: Item): readonly Piece[] {
+  if (value.kind === 'term') return [{ start: value.start, end: value.end, text: value.term.name }];
+  return value.kind === 'description' ? [{ start: value.start, end: value.end, text: value.long }] : [];
+}
+
+const longPieces = (line: Line): readonly Piece[] => line.items.flatMap(longPiece);
+
+const shortestOf = ({ term }: Word): string =>
+  [term.name, ...term.short].reduce((best, each) => (each.length < best.length ? each : best));
+
+const shortPieces = (line: Line): readonly Piece[] =>
+  wordsOf(line).map((word) => ({ start: word.start, end: word.end, text: shortestOf(word) }));
+
+const ways = { expand: longPieces, shorten: shortPieces } as const;
+type Way = keyof typeof ways;
+
+const changedLine = (line: Line, way: Way): string | null => {
+  const pieces = ways[way](line).filter(({ start, end, text }) => line.text.slice(start, end) !== text);
+  const text = pieces.length === 0 ? line.text : rewritten(line, pieces);
+  return text === line.text ? null : text;
+};
+
+function changesIn({ tree }: Snapshot, first: number, last: number, way: Way): readonly Change[] {
+  return tree.lines.slice(first, last + 1).flatMap((line, at) => {
+    const text = changedLine(line, way);
+    return text === null ? [] : [changeOf(first + at, line.text, text)];
+  });
+}
+
+/** More lines than this are not looked through to see whether there is something to do. */
+const mostLooked = 200;
+
+const titles: Readonly<Record<Way, { readonly lines: string; readonly file: string }>> = {
+  expand: { lines: 'Write the terms of these lines in full', file: 'Write every term of the file in full' },
+  shorten: { lines: 'Write the terms of these lines short', file: 'Write every term of the file short' },
+};
+
+const bothWays: readonly Way[] = ['expand', 'shorten'];
+
+/** Terms written in full or as short as they can be, in the lines selected or in the whole file; nothing changes meaning. */
+export const rewriteTerms: Refactoring = {
+  id: 'rewrite-terms',
+  kind: 'refactor.rewrite',
+  offers: (snapshot, selection) => {
+    const { first, last } = linesOf(snapshot, selection);
+    const looked = Math.min(last, first + mostLooked);
+    return bothWays.flatMap((way) => [
+      ...(changesIn(snapshot, first, looked, way).length > 0
+        ? [{ name: `${way} lines`, title: titles[way].lines, unasked: false }]
+        : []),
+      { name: `${way} file`, title: titles[way].file, unasked: false },
+    ]);
+  },
+  changes: (snapshot, selection, name) => {
+    const way: Way = name.startsWith('expand') ? 'expand' : 'shorten';
+    const { first, last } = linesOf(snapshot, selection);
+    return name.endsWith('file')
+      ? changesIn(snapshot, 0, snapshot.lines.length - 1, way)
+      : changesIn(snapshot, first, last, way);
+  },
+};

@@ -1,0 +1,154 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { analyse } from '../../../server/analysis/index.ts';
+import { changedLines } from '../../../server/features/refactorings/change.ts';
+import { convertUnits } from '../../../server/features/refactorings/convert-units.ts';
+import { samples } from '../../fuzz/material.ts';
+import { settings } from '../fixture.ts';
+
+const nowhere = { first: { line: 0, column: 0 }, last: { line: 0, column: 0 } };
+
+const convert = (text: string): string | null => {
+  const snapshot = analyse(text.split('\n'), settings, 1);
+  const changes = convertUnits.changes(snapshot, nowhere, 'all');
+  return changes.length === 0 ? null : changedLines(snapshot.lines, changes).join('\n');
+};
+
+const thereAndBack = (text: string): string | null => {
+  const there = convert(text);
+  return there === null ? null : convert(there);
+};
+
+describe('a file in the other system', () => {
+  test('bare depths and diameters, pipe with its trade size, values in their partners', () => {
+    expect(
+      convert(
+        [
+          'well KH-04',
+          'units m mm',
+          'hole',
+          '  0 - 7.2 254 air rotary',
+          'casing +0.45 - 7.2 steel 168.3 x 6.4',
+          '  grout 0 - 7.2 neat cement, 0.29 m3, 9 x 40 kg bags',
+          'water',
+          '  38.5 fresh, 25 L/min',
+        ].join('\n'),
+      ),
+    ).toBe(
+      [
+        'well KH-04',
+        'units ft in',
+        'hole',
+        '  0 - 23.62205 10.0000 air rotary',
+        'casing +1.476378 - 23.62205 steel 168.3 x 6.4mm',
+        '  grout 0 - 23.62205 neat cement, 10.241253 ft3, 9 x 40 kg bags',
+        'water',
+        '  126.31234 fresh, 6.6043 gpm-us',
+      ].join('\n'),
+    );
+  });
+
+  test('feet are exact in metres', () => {
+    expect(convert('units ft in gal-us\nstrata\n  0 - 12 clay\n  - 30.5 sand\nwater\n  25 fresh, 10 gpm')).toBe(
+      'units m mm gal-us\nstrata\n  0 - 3.6576 clay\n  - 9.29640 sand\nwater\n  7.6200 fresh, 37.8541 L/min',
+    );
+  });
+
+  test('figures that are no plain decimals keep their form', () => {
+    expect(convert('units ft in\nhole\n  0 - 12\'6" 6 1/4\nstrata\n  0-.3 topsoil')).toBe(
+      'units m mm\nhole\n  0 - 12\'6" 6 1/4in\nstrata\n  0-.3ft topsoil',
+    );
+  });
+
+  test('what stands in the other system already is left, and known again', () => {
+    expect(convert('units m mm\nstrata\n  0 - 38 ft clay')).toBe('units ft in\nstrata\n  0 - 38   ft clay');
+    expect(thereAndBack('units m mm\nstrata\n  0 - 38 ft clay')).toBe('units m mm\nstrata\n  0 - 38 ft clay');
+  });
+
+  test('a file without units says them until it is converted back', () => {
+    expect(convert('well A\nstrata\n  0 - 3 clay')?.split('\n')[1]).toMatch(/^units ft in {2}#/);
+    expect(thereAndBack('well A\nstrata\n  0 - 3 clay')).toBe('well A\nstrata\n  0 - 3 clay');
+  });
+
+  test('a file that mixes the two is left alone', () => {
+    expect(convert('units m in\nstrata\n  0 - 3 clay')).toBeNull();
+  });
+
+  test('a slot number stays what it is', () => {
+    const there = convert('units ft in\ncasing 0 - 40 steel\n  screen 40 - 50 stainless, slot 20') ?? '';
+    expect(there).toContain('slot #20');
+    const [before, after] = ['units ft in\ncasing 0 - 40 steel\n  screen 40 - 50 stainless, slot 20', there].map(
+      (text) => analyse(text.split('\n'), settings, 1).log.strings[0]?.screens[0]?.slot?.value,
+    );
+    expect(after).toBe(before);
+  });
+});
+
+describe('there and back', () => {
+  test.each(samples.map((text, at) => [at, text] as const))('sample %i is the text that it was', (_, text) => {
+    expect(thereAndBack(text)).toBe(text);
+  });
+
+  const mark = fc.constantFrom('', '', '', '~', '+');
+  const figure = fc.oneof(
+    fc.nat({ max: 400 }).map(String),
+    fc.tuple(fc.nat({ max: 400 }), fc.nat({ max: 999 })).map(([whole, part]) => `${whole}.${part}`),
+    fc.constantFrom('.3', '5.', '007', '12\'6"', '6 1/4', '12.0', '3.6576', '23.62205', '0', '0.0', 'td', '?', '7.5?'),
+  );
+  const unit = fc.constantFrom(
+    '',
+    '',
+    '',
+    '',
+    'm',
+    ' m',
+    ' ft',
+    'ft',
+    '  ft',
+    ' feet',
+    ' in',
+    'mm',
+    ' mm',
+    ' cm',
+    '   m',
+  );
+  const depth = fc.tuple(mark, figure, unit).map((parts) => parts.join(''));
+  const line = fc.oneof(
+    fc.tuple(depth, depth).map(([top, bottom]) => `  ${top} - ${bottom} clay`),
+    depth.map((bottom) => `  - ${bottom} sand ; at ${bottom}`),
+    fc
+      .tuple(depth, depth, figure, unit)
+      .map(([top, bottom, size, of]) => `casing ${top} - ${bottom} steel ${size}${of} x 6.4`),
+    fc.tuple(depth, figure).map(([at, rate]) => `water ${at} fresh, ${rate} L/min`),
+    fc.tuple(depth, figure, unit).map(([at, size, of]) => `hole 0 - ${at} ${size}${of}`),
+    fc.array(depth, { maxLength: 4 }).map((all) => `  centralizers ${all.join(' ')}`),
+    fc.constantFrom(
+      'strata',
+      '# a remark',
+      '',
+      'test pump 40 gpm-us, intake 50',
+      '  1 5.65 toc',
+      'pump 0.75 kW, set 45',
+    ),
+  );
+  const head = fc.constantFrom('units m mm', 'units ft in', 'units ft in gal-us', 'units m mm gal-imp', 'well A');
+
+  test('of any log that can be converted gives its text, and its values', () => {
+    fc.assert(
+      fc.property(head, fc.array(line, { maxLength: 12 }), (first, lines) => {
+        const text = [first, 'strata', ...lines].join('\n');
+        const there = convert(text);
+        if (there === null) return;
+        expect(convert(there)).toBe(text);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('most logs can be converted', () => {
+    const count = fc
+      .sample(fc.tuple(head, fc.array(line, { maxLength: 6 })), { numRuns: 200, seed: 7 })
+      .filter(([first, lines]) => convert([first, 'strata', ...lines].join('\n')) !== null).length;
+    expect(count).toBeGreaterThan(150);
+  });
+});
