@@ -31,6 +31,7 @@ export const emptyRecord = (log: WellLog): WellRecord => ({
   topOfCasing: null,
   depth: null,
   due: [],
+  tests: [],
 });
 
 /** The finding that stands for a fault in the program itself. */

@@ -103,6 +103,34 @@ export const DueDate = z.object({
 });
 export type DueDate = z.infer<typeof DueDate>;
 
+/** A line or curve fitted to readings, as points to draw it by: times of its readings in s, drawdowns in m. */
+export const FittedCurve = z.object({
+  method: z.enum(['cooper-jacob', 'theis', 'recovery']),
+  /** What the ids of its figures begin with, such as `test.1.cooper-jacob`. */
+  figures: z.string(),
+  /** The first and the last time that it was fitted to. */
+  from: z.number(),
+  to: z.number(),
+  points: z.array(z.object({ time: z.number(), drawdown: z.number() })),
+});
+export type FittedCurve = z.infer<typeof FittedCurve>;
+
+/** What was read in one well during one test: times in s since its phase began, drawdowns in m. */
+export const TestSeries = z.object({
+  test: z.number(),
+  /** Name of the observation well; null for the pumped well. */
+  well: z.string().nullable(),
+  line: z.number(),
+  /** When the pump stopped on the pumping clock, and the time pumped that its recovery is reckoned with, s. */
+  stop: z.number().nullable(),
+  pumped: z.number().nullable(),
+  readings: z.array(
+    z.object({ line: z.number(), phase: z.enum(['pumping', 'recovery']), time: z.number(), drawdown: z.number() }),
+  ),
+  curves: z.array(FittedCurve),
+});
+export type TestSeries = z.infer<typeof TestSeries>;
+
 /** The computed record: the log, and every figure that can be had from it. */
 export const Record = z.object({
   log: WellLog,
@@ -118,5 +146,7 @@ export const Record = z.object({
   depth: z.number().nullable(),
   /** What must be sent in, in the order of the packs. */
   due: z.array(DueDate),
+  /** What was read in each test. */
+  tests: z.array(TestSeries),
 });
 export type Record = z.infer<typeof Record>;
