@@ -5,6 +5,7 @@ import { check } from './commands/check.ts';
 import { draw } from './commands/draw.ts';
 import { exportCommand } from './commands/export.ts';
 import { format } from './commands/format.ts';
+import { list } from './commands/list.ts';
 import { questions } from './commands/questions.ts';
 import { read } from './commands/read.ts';
 import { record } from './commands/record.ts';
@@ -18,7 +19,7 @@ import { Unusable } from './unusable.ts';
 import { version } from './version.ts';
 import type { World } from './world.ts';
 
-const commands: readonly Command[] = [check, record, draw, exportCommand, format, questions, read, rules, schema];
+const commands: readonly Command[] = [check, record, draw, exportCommand, format, list, questions, read, rules, schema];
 
 const helpOption = switchOption('help', 'tell what this command does', 'h');
 const versionOption = switchOption('version', 'print the version');

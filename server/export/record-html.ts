@@ -1,21 +1,18 @@
 import { helpNotLaw } from '../drawing/cautions.ts';
-import { escapeText } from '../drawing/escape.ts';
 import { checkedFigures } from '../drawing/figures-html.ts';
 import { findingsHtml, type Noticed, summaryText } from '../drawing/findings-html.ts';
 import { element, section, textElement } from '../drawing/html.ts';
-import { drawingSvg, drawWell } from '../drawing/index.ts';
+import { type DrawingOptions, drawingSvg, drawSheets } from '../drawing/index.ts';
 import { wellName } from '../drawing/title.ts';
 import { capital } from '../drawing/words.ts';
 import { dueText } from '../record/due.ts';
 import type { Record as WellRecord } from '../record/record.ts';
+import type { ReportedFinding } from './format.ts';
+import { questionListHtml, questionsFor } from './questions/index.ts';
 import { tablesInBothUnits } from './record-page/both-units.ts';
 import { figuresWithCautions, reckoning } from './record-page/figures.ts';
-import { questionsHtml } from './record-page/questions.ts';
+import { htmlPage } from './record-page/page.ts';
 import { signatureSection } from './record-page/signatures.ts';
-import { pageStyle } from './record-page/style.ts';
-
-/* The page loads nothing and runs nothing, whatever the record says. */
-const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 function headSection({ log }: WellRecord, findings: readonly Noticed[], today: string | null): string {
   const facts = [
@@ -31,9 +28,22 @@ function headSection({ log }: WellRecord, findings: readonly Noticed[], today: s
   return element('section', { 'data-section': 'head', 'aria-label': 'Record' }, `\n${inner.join('\n')}\n`);
 }
 
-function drawingSection(record: WellRecord): string {
-  const svg = drawingSvg(drawWell(record, { title: false }), 'print');
-  return section('drawing', 'Drawing', element('figure', {}, `\n${svg}`)).html;
+/** What the page is told beside the record and the findings. */
+export interface PageContext {
+  /** Today as YYYY-MM-DD; null where nobody said. */
+  readonly today: string | null;
+  /** The lines of the log, to be shown beside questions about them. */
+  readonly lines: readonly string[];
+  readonly drawing: Partial<DrawingOptions>;
+}
+
+const noContext: PageContext = { today: null, lines: [], drawing: {} };
+
+/** Sheets of paper to scale. */
+function drawingSection(record: WellRecord, options: Partial<DrawingOptions>): string {
+  const sheets = drawSheets(record, { ...options, layout: 'pages', paper: 'a4' });
+  const figures = sheets.map((sheet) => element('figure', { class: 'sheet' }, `\n${drawingSvg(sheet, 'print')}`));
+  return section('drawing', 'Drawing', figures.join('\n')).html;
 }
 
 function figureSection({ figures }: WellRecord, findings: readonly Noticed[]): string[] {
@@ -51,8 +61,8 @@ function dueSection({ due }: WellRecord, today: string | null): string[] {
     : [section('due', 'When it is due', element('ul', { class: 'due' }, items.join(''))).html];
 }
 
-function questionSection({ log }: WellRecord): string[] {
-  const html = questionsHtml(log);
+function questionSection(record: WellRecord, findings: readonly ReportedFinding[], lines: readonly string[]): string[] {
+  const html = questionListHtml(questionsFor(record, findings, lines));
   return html === null ? [] : [section('questions', 'Questions for the crew', html).html];
 }
 
@@ -61,14 +71,18 @@ const tableSections = ({ log }: WellRecord): string[] =>
     .filter(({ id }) => id !== 'questions')
     .map(({ id, title, html }) => section(id, title, html).html);
 
-const sections = (record: WellRecord, findings: readonly Noticed[], today: string | null): string[] => [
+const sections = (
+  record: WellRecord,
+  findings: readonly ReportedFinding[],
+  { today, lines, drawing }: PageContext,
+): string[] => [
   headSection(record, findings, today),
   ...tableSections(record),
-  drawingSection(record),
+  drawingSection(record, drawing),
   ...figureSection(record, findings),
   section('findings', 'Findings', findingsHtml(findings, false)).html,
   ...dueSection(record, today),
-  ...questionSection(record),
+  ...questionSection(record, findings, lines),
   signatureSection(record.log),
   ...reckoningSection(record),
 ];
@@ -77,23 +91,10 @@ const sections = (record: WellRecord, findings: readonly Noticed[], today: strin
  * The record as one HTML file in the usual order of a well record, in both systems of units, with drawing, figures and
  * their checks, findings, cautions, questions and lines to sign on; no script, nothing from outside, made for A4 paper.
  */
-export function recordHtml(record: WellRecord, findings: readonly Noticed[], today: string | null = null): string {
-  return [
-    '<!doctype html>',
-    '<html lang="en">',
-    '<head>',
-    '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>${escapeText(`Record of ${wellName(record.log.header)}`)}</title>`,
-    `<style>${pageStyle}</style>`,
-    '</head>',
-    '<body>',
-    '<main>',
-    ...sections(record, findings, today),
-    '</main>',
-    '</body>',
-    '</html>',
-    '',
-  ].join('\n');
+export function recordHtml(
+  record: WellRecord,
+  findings: readonly ReportedFinding[],
+  context: Partial<PageContext> = {},
+): string {
+  return htmlPage(`Record of ${wellName(record.log.header)}`, sections(record, findings, { ...noContext, ...context }));
 }

@@ -1,5 +1,5 @@
 import { RequestType0 } from 'vscode-languageserver';
-import { countsOf, type FindingCounts, type WellSummary } from '../folder/summary.ts';
+import { countsOf, countsTogether, type FindingCounts, type WellSummary } from '../folder/summary.ts';
 import { countsText, depthOf, dueText, levelOf, placeText, stringText, yieldOf } from '../folder/summary-text.ts';
 import type { Finding } from '../rules/rule.ts';
 import { fileName } from './address.ts';
@@ -30,18 +30,11 @@ const factsOf = (summary: WellSummary): FolderFact[] => [
   ...fact('due', 'Due', summary.due && dueText(summary.due)),
 ];
 
-const together = (a: FindingCounts, b: FindingCounts): FindingCounts => ({
-  error: a.error + b.error,
-  warning: a.warning + b.warning,
-  information: a.information + b.information,
-  hint: a.hint + b.hint,
-});
-
 const stateOf = ({ error, warning }: FindingCounts): FolderEntry['state'] =>
   error > 0 ? 'errors' : warning > 0 ? 'warnings' : 'clean';
 
 function entryOf({ uri, well, summary }: FolderLog, ofFolder: readonly Finding[]): FolderEntry {
-  const counts = together(summary.findings, countsOf(ofFolder));
+  const counts = countsTogether(summary.findings, countsOf(ofFolder));
   const facts = factsOf(summary);
   const label = summary.id ?? fileName(uri);
   return {

@@ -1,18 +1,17 @@
 import type { Snapshot } from '../../analysis/snapshot.ts';
-import { checkFolder } from '../../folder/check-folder.ts';
 import { folderWellOf } from '../../folder/folder-well.ts';
-import type { FolderWell } from '../../rules/folder/well.ts';
 import type { Finding, Severity } from '../../rules/rule.ts';
 import { type Arguments, type Command, choiceOption, valueOption } from '../command.ts';
 import { type Engine, engineFor } from '../engine.ts';
 import { type Exit, exit, graver } from '../exit.ts';
-import { findInputs, type Input, readLog, tolerating } from '../inputs.ts';
+import { findInputs, type Input } from '../inputs.ts';
 import { jsonReport } from '../reports/json.ts';
 import type { FileFindings } from '../reports/report.ts';
 import { sarifReport } from '../reports/sarif.ts';
 import { closingLine, textReport } from '../reports/text.ts';
 import { isAtLeast } from '../severity.ts';
 import { todayOption } from '../today.ts';
+import { findingsTogether, type ReadWell, readEach } from '../together.ts';
 import type { World } from '../world.ts';
 
 const byPlace = (a: Finding, b: Finding): number => a.span.line - b.span.line || a.span.start - b.span.start;
@@ -24,10 +23,7 @@ const levelOf = (given: Arguments): Severity | null => {
   return written === 'error' || written === 'warning' ? written : null;
 };
 
-interface Checked extends FileFindings {
-  readonly path: string | null;
-  readonly well: FolderWell;
-}
+interface Checked extends FileFindings, ReadWell {}
 
 const checkedOf = ({ name, path }: Input, snapshot: Snapshot): Checked => ({
   file: name,
@@ -37,28 +33,9 @@ const checkedOf = ({ name, path }: Input, snapshot: Snapshot): Checked => ({
   well: folderWellOf(snapshot, name, name),
 });
 
-/** The logs that can be read; what is wrong with the others is told. */
-async function checkEach(inputs: readonly Input[], engine: Engine, world: World) {
-  const checked: Checked[] = [];
-  let outcome: Exit = exit.clean;
-  for (const input of inputs) {
-    const read = await tolerating(world, async () => {
-      checked.push(checkedOf(input, await engine.analyse(await readLog(input, world))));
-      return exit.clean;
-    });
-    outcome = graver(outcome, read);
-  }
-  return { checked, outcome };
-}
-
 /** The findings of each log with those of the folder that the logs make together. */
 async function findingsOf(checked: readonly Checked[], engine: Engine): Promise<readonly FileFindings[]> {
-  const said = new Map<string, Awaited<ReturnType<Engine['severitiesOf']>>>();
-  for (const { file, path } of checked) said.set(file, await engine.severitiesOf(path));
-  const ofFolder = checkFolder(
-    checked.map(({ well }) => well),
-    (file) => said.get(file) ?? {},
-  );
+  const ofFolder = await findingsTogether(checked, engine);
   return checked.map(({ file, lines, findings }) => ({
     file,
     lines,
@@ -78,8 +55,8 @@ function print(files: readonly FileFindings[], format: string, world: World): vo
 async function run(given: Arguments, world: World): Promise<Exit> {
   const engine = await engineFor(given, world);
   const { inputs, outcome: found } = await findInputs(given.positionals, world);
-  const { checked, outcome } = await checkEach(inputs, engine, world);
-  const files = await findingsOf(checked, engine);
+  const { kept, outcome } = await readEach(inputs, engine, world, checkedOf);
+  const files = await findingsOf(kept, engine);
   print(files, given.value('format') ?? 'text', world);
   const level = levelOf(given);
   const reached = level !== null && files.some((file) => file.findings.some((each) => isAtLeast(each.severity, level)));
