@@ -17,4 +17,4 @@ export const drawing = (record: WellRecord, options: Partial<DrawingOptions> = {
 
 /** The log as SVG files, a sheet of paper each. */
 export const drawingPages = (record: WellRecord, options: Partial<DrawingOptions> = {}): string[] =>
-  drawSheets(record, { ...options, layout: options.layout ?? 'pages' }).map(drawingFile);
+  drawSheets(record, { ...options, layout: options.layout ?? 'pages' }).map((sheet) => drawingFile(sheet));

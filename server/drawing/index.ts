@@ -10,7 +10,9 @@ export {
   type Paper,
   papers,
 } from './options.ts';
-export type { Theme } from './paints.ts';
+export type { FileTheme, Theme } from './paints.ts';
+export { groutPlot } from './plots/grout-plot.ts';
+export { testPlots } from './plots/test-plot.ts';
 export { previewSections } from './preview.ts';
 export { type Drawing, drawWell, type WellDrawing } from './scene.ts';
 export { columnTitle } from './sheets.ts';

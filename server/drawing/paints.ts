@@ -1,7 +1,10 @@
 import type { Paint } from './shapes.ts';
 
-/** `print` is for files and paper; `editor` leaves every colour to custom properties of the page. */
-export type Theme = 'print' | 'editor';
+/** The colours of a drawing that stands alone: on white paper, or on a dark page. */
+export type FileTheme = 'print' | 'dark';
+
+/** `editor` leaves every colour to custom properties of the page. */
+export type Theme = FileTheme | 'editor';
 
 /** Print colours. Tints of ground and fill are laid thin, so that they read on light and on dark paper. */
 export const paints: Readonly<{ [P in Paint]: string }> = {
@@ -11,6 +14,8 @@ export const paints: Readonly<{ [P in Paint]: string }> = {
   rule: '#b4b9bd',
   water: '#1f6fae',
   doubt: '#b3401c',
+  'plot-2': '#7a4a92',
+  'plot-3': '#2b7a4b',
   'ground-soil': '#7d5a34',
   'ground-fine': '#5f8f7a',
   'ground-coarse': '#d9a514',
@@ -29,6 +34,30 @@ export const paints: Readonly<{ [P in Paint]: string }> = {
   'fill-granular': '#d9a514',
 };
 
+/** The colours that print's would not show as on a dark page. */
+const darkPaints: Partial<Readonly<{ [P in Paint]: string }>> = {
+  ink: '#e4e6e8',
+  paper: '#1f2123',
+  'quiet-ink': '#a9b0b6',
+  rule: '#6b7278',
+  water: '#6cb6ff',
+  doubt: '#ff9d76',
+  'ground-soil': '#b88a58',
+  'ground-fine': '#7fb89f',
+  'ground-mixed': '#c4b37a',
+  'ground-organic': '#a07a58',
+  'ground-fill': '#b4b4b4',
+  'ground-sedimentary': '#c9a877',
+  'ground-carbonate': '#79b5e4',
+  'ground-crystalline': '#e58b9f',
+  'ground-volcanic': '#94bd72',
+  'ground-rock': '#a9b0b6',
+  'fill-cement': '#a9b0b6',
+  'fill-bentonite': '#c79a62',
+};
+
 /** The colour as it stands in the SVG. */
-export const paintValue = (paint: Paint, theme: Theme): string =>
-  theme === 'print' ? paints[paint] : `var(--dh-${paint}, ${paints[paint]})`;
+export function paintValue(paint: Paint, theme: Theme): string {
+  if (theme === 'editor') return `var(--dh-${paint}, ${paints[paint]})`;
+  return (theme === 'dark' ? darkPaints[paint] : undefined) ?? paints[paint];
+}

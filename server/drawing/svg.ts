@@ -1,5 +1,5 @@
 import { escapeText } from './escape.ts';
-import { paintValue, type Theme } from './paints.ts';
+import { type FileTheme, paintValue, type Theme } from './paints.ts';
 import type { Drawing } from './scene.ts';
 import type { EllipseShape, Part, PathShape, Point, RectShape, Shape, Style, TextShape, Tile } from './shapes.ts';
 import { filled, rect } from './shapes.ts';
@@ -64,21 +64,21 @@ function partText(part: Part, theme: Theme): string {
   return `<g class="dh-${part.name}"${at}${reach}><title>${escapeText(part.title)}</title>${shapes}</g>`;
 }
 
-const printStyle =
+const fileStyle =
   '<style>.dh-drawing{font-family:Arial,Helvetica,"Liberation Sans",sans-serif;-webkit-print-color-adjust:exact;print-color-adjust:exact}</style>';
 
 /**
- * The drawing as one `svg` element, the same text for the same drawing. `print` has its colours in itself; `editor` takes
- * them from the custom properties `--dh-…` of the page, and has no style element.
+ * The drawing as one `svg` element, the same text for the same drawing. `print` and `dark` have their colours in themselves;
+ * `editor` takes them from the custom properties `--dh-…` of the page, and has no style element.
  */
 export function drawingSvg(drawing: Drawing, theme: Theme): string {
   const [width, height] = [mm(drawing.widthMm), mm(drawing.heightMm)];
-  const role = theme === 'print' ? 'img' : 'group';
+  const role = theme === 'editor' ? 'group' : 'img';
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" class="dh-drawing" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="${role}" aria-label="${escapeText(`${drawing.title}. ${drawing.description}`)}" font-family="${fontFamily}">`,
     `<title>${escapeText(drawing.title)}</title>`,
     `<desc>${escapeText(drawing.description)}</desc>`,
-    ...(theme === 'print' ? [printStyle] : []),
+    ...(theme === 'editor' ? [] : [fileStyle]),
     `<defs>${drawing.tiles.map((tile) => tileText(tile, theme)).join('')}</defs>`,
     shapeText(rect(0, 0, drawing.widthMm, drawing.heightMm, filled('paper')), theme),
     ...drawing.parts.map((part) => partText(part, theme)),
@@ -88,5 +88,5 @@ export function drawingSvg(drawing: Drawing, theme: Theme): string {
 }
 
 /** The drawing as a file of its own. */
-export const drawingFile = (drawing: Drawing): string =>
-  `<?xml version="1.0" encoding="UTF-8"?>\n${drawingSvg(drawing, 'print')}`;
+export const drawingFile = (drawing: Drawing, theme: FileTheme = 'print'): string =>
+  `<?xml version="1.0" encoding="UTF-8"?>\n${drawingSvg(drawing, theme)}`;

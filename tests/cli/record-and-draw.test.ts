@@ -72,7 +72,7 @@ describe('draw', () => {
     const { code, errors, files: after } = await drillhand(['draw', 'a.well', '-o', './a.well'], { 'a.well': sound });
     expect({ code, errors }).toEqual({
       code: 2,
-      errors: 'drillhand: ./a.well is the log itself; name another file to write\n',
+      errors: 'drillhand: a drawing is written as .svg, .png, .pdf, .html; "./a.well" ends in none of them\n',
     });
     expect(after.has('./a.well')).toBe(false);
   });

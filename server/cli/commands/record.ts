@@ -10,7 +10,7 @@ import type { World } from '../world.ts';
 
 function written({ record, findings, lines }: Snapshot, format: string, today: string): string {
   if (format === 'json') return recordJson(record, lines);
-  return format === 'html' ? recordHtml(record, findings, today) : printable(recordText(record, today));
+  return format === 'html' ? recordHtml(record, findings, { today, lines }) : printable(recordText(record, today));
 }
 
 async function run(given: Arguments, world: World): Promise<Exit> {

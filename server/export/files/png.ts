@@ -1,4 +1,4 @@
-import { type Drawing, drawingFile } from '../../drawing/index.ts';
+import { type Drawing, drawingFile, type FileTheme } from '../../drawing/index.ts';
 import type { Asset } from './asset.ts';
 import { fontFiles } from './fonts.ts';
 import { withTitle } from './png-title.ts';
@@ -17,12 +17,12 @@ async function start(asset: Asset): Promise<typeof import('@resvg/resvg-wasm')> 
 }
 
 /** The sheet as a picture of 200 dots per inch, of less where it is very long. The same sheet gives the same bytes. */
-export async function pngOf(sheet: Drawing, asset: Asset): Promise<Uint8Array> {
+export async function pngOf(sheet: Drawing, theme: FileTheme, asset: Asset): Promise<Uint8Array> {
   started ??= start(asset);
   const { Resvg } = await started;
   const fontBuffers = await Promise.all(Object.values(fontFiles).map(asset));
   const zoom = Math.min(pixelsPerMm, Math.sqrt(mostPixels / (sheet.widthMm * sheet.heightMm)));
-  const drawn = new Resvg(drawingFile(sheet), {
+  const drawn = new Resvg(drawingFile(sheet, theme), {
     fitTo: { mode: 'width', value: Math.round(sheet.widthMm * zoom) },
     font: { fontBuffers, defaultFontFamily: 'Arimo', sansSerifFamily: 'Arimo' },
   });

@@ -45,7 +45,7 @@ export function figuresWithCautions(figures: readonly CheckedFigure[]): string {
   const cautions = cautionsOf(figures.map(({ figure }) => figure));
   const rows = figures.map((each) => rowHtml(each, cautions));
   const items = cautions.map(({ text }, n) =>
-    element('li', {}, `${textElement('b', {}, `${cautionLetter(n)} `)}${textElement('span', {}, text)}`),
+    element('li', {}, `${textElement('strong', {}, cautionLetter(n))} ${textElement('span', {}, text)}`),
   );
   return [
     checkLegendHtml(),

@@ -9,7 +9,7 @@ const signers = [
 ] as const;
 
 const line = (what: string, filled = ''): string =>
-  element('div', { class: 'line' }, `${textElement('b', {}, filled)}${textElement('small', {}, what)}`);
+  element('div', { class: 'line' }, `${textElement('span', {}, filled)}${textElement('small', {}, what)}`);
 
 /** Lines to sign on, with the names that the log has. */
 export const signatureSection = ({ header }: WellLog): string =>

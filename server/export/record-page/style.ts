@@ -35,21 +35,29 @@ td .caution { padding-left: 2mm; border-left: 0.6mm solid #a3271b; }
 .signature { display: flex; flex-wrap: wrap; gap: 4mm 8mm; margin: 8mm 0 0; break-inside: avoid; }
 .signature .line { flex: 3 1 45mm; }
 .signature .line:last-child { flex: 1 1 25mm; }
-.line b { display: block; min-height: 1.4em; font-weight: normal; border-bottom: 0.25mm solid #1a1a1a; }
+.line span { display: block; min-height: 1.4em; font-weight: normal; border-bottom: 0.25mm solid #1a1a1a; }
 .line small { color: #55595d; }
 .reckoning { font-size: 7.5pt; line-height: 1.3; }
 .reckoning th:nth-child(1) { width: 20%; }
 .reckoning th:nth-child(2) { width: 32%; }
 .reckoning th:nth-child(3) { width: 24%; }
+.questions { margin: 0; padding-left: 6mm; list-style: decimal; }
+.questions li { margin: 0 0 3mm; }
+.questions code { font-size: 8.5pt; }
+.questions .answer { border-bottom: 0.2mm solid #1a1a1a; }
 .answer { display: block; min-width: 30mm; height: 1.4em; }
+.sheet + .sheet { margin-top: 4mm; }
 @page { size: A4; margin: 14mm 12mm 16mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt Arimo, Arial, sans-serif; color: #55595d; } }
+@page sheet { margin: 0; @bottom-right { content: none; } }
 @media print {
   body { max-width: none; padding: 0; }
   tr, li, figure, table:not(:has(tbody tr:nth-child(15))) { break-inside: avoid; }
   thead { display: table-header-group; }
-  [data-section="drawing"] { break-before: page; break-after: page; }
+  [data-section="drawing"] h2 { display: none; }
+  .sheet { page: sheet; break-before: page; break-after: page; }
+  .sheet svg { max-height: 297mm; }
+  .sheet + .sheet { margin-top: 0; }
   [data-section="reckoning"] { break-before: page; }
-  [data-section="drawing"] figure + figure { break-before: page; }
   [data-section="signatures"] { break-inside: avoid; }
 }
 @media screen and (max-width: 34rem) {

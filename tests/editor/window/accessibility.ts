@@ -32,7 +32,7 @@ async function recordPage(workbench: Workbench, width: number): Promise<Page> {
   const { record, findings } = analyseText(text, { packs: [], today: '2026-12-31' });
   const page = await workbench.page.context().newPage();
   await page.setViewportSize({ width, height: 900 });
-  await page.setContent(recordHtml(record, findings, '2026-12-31'));
+  await page.setContent(recordHtml(record, findings, { today: '2026-12-31', lines: text.split('\n') }));
   return page;
 }
 

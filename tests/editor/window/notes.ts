@@ -86,7 +86,7 @@ export const readingNotes = (workbench: Workbench): Tests => {
       await textLine(page, /casing.*steel.*6.in.*driven/).waitFor();
       await textLine(page, /#.<img.src=x/).waitFor();
       await takeScreenshot(page, 'notes-log');
-      await runCommand(page, 'File: Revert and Close Editor');
+      await runCommand(page, 'View: Revert and Close Editor');
     },
   };
 };

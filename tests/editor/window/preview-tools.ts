@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { previewPage, previewPart, runCommand, textLine } from './driver.ts';
+import { previewPage, runCommand, textLine } from './driver.ts';
 import { previewFrame } from './preview-frame.ts';
 
 /** Lines of sound.well, counted from 0. */
