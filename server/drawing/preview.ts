@@ -3,6 +3,7 @@ import { cautionsHtml } from './cautions-html.ts';
 import { checkedFigures, figuresHtml } from './figures-html.ts';
 import { findingsHtml, type Noticed, summaryText } from './findings-html.ts';
 import { element, type PageSection, section, textElement } from './html.ts';
+import { plotsSection } from './plots-html.ts';
 import { drawWell } from './scene.ts';
 import { type SheetWishes, sheetsFor } from './sheets.ts';
 import { drawingSvg } from './svg.ts';
@@ -47,6 +48,7 @@ export const previewSections = (
 ): PageSection[] => [
   summarySection(record, findings),
   drawingSection(record, wishes),
+  ...plotsSection(record, 'editor'),
   ...tableSections(record),
   ...figureSection(record, findings),
   section('findings', 'Findings', findingsHtml(findings, true)),

@@ -6,6 +6,8 @@ export type Paint =
   | 'rule'
   | 'water'
   | 'doubt'
+  | 'plot-2'
+  | 'plot-3'
   | 'ground-soil'
   | 'ground-fine'
   | 'ground-coarse'

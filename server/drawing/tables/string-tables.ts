@@ -75,7 +75,10 @@ function jointsPart({ joints }: PipeString, unit: string): StringPart[] {
 function centralizersPart({ centralizers }: PipeString, unit: string): StringPart[] {
   if (centralizers === null) return [];
   const depth = centralizers.positions.map((each) => depthText(each, unit)).join(', ');
-  const what = centralizers.every === null ? '' : `every ${depthWithUnit(centralizers.every, unit)}`;
+  const what = listed([
+    centralizers.every === null ? '' : `every ${depthWithUnit(centralizers.every, unit)}`,
+    labelled('sets of', measureText(centralizers.inSet)),
+  ]);
   return [{ line: centralizers.line, part: 'Centralizers', depth, what, remark: fieldText(centralizers.remark) }];
 }
 
@@ -142,6 +145,15 @@ const mixText = (fill: Fill): string =>
     labelled('density', measureText(fill.density)),
     labelled('solids', measureText(fill.solids)),
     labelled('bentonite', measureText(fill.bentonite)),
+    labelled('montmorillonite', measureText(fill.montmorillonite)),
+  ]);
+
+const placingText = (fill: Fill, unit: string): string =>
+  listed([
+    wordText(fill.placement),
+    fill.pipeFoot === null ? '' : labelled('pipe at', depthWithUnit(fill.pipeFoot, unit)),
+    measureText(fill.pressure),
+    periodText(fill.placed),
   ]);
 
 const afterText = (fill: Fill, unit: string): string =>
@@ -163,7 +175,7 @@ export const fillTable = (caption: string, fills: readonly Fill[], unit: string)
     figures('Volume', (fill) => measureText(fill.volume)),
     figures('Bags', bagsText),
     words('Mix', mixText),
-    words('Placing', (fill) => listed([wordText(fill.placement), measureText(fill.pressure), periodText(fill.placed)])),
+    words('Placing', (fill) => placingText(fill, unit)),
     words('After', (fill) => afterText(fill, unit)),
     words('Remark', (fill) => fieldText(fill.remark)),
   ]);
