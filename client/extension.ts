@@ -1,7 +1,9 @@
 import * as vscode from 'vscode';
 import { registerExports } from './export/exports.ts';
 import { registerFurniture } from './furniture/furniture.ts';
+import { registerLens } from './lens/lens.ts';
 import { registerNotes } from './notes/notes.ts';
+import { registerPages } from './pages/pages.ts';
 import { Previews, registerPreviews } from './preview/previews.ts';
 import { registerQuestions } from './questions/questions.ts';
 import { CheckerServer } from './server.ts';
@@ -23,6 +25,8 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     ...registerTyping(server),
     ...registerQuestions(server),
     ...registerFurniture(server),
+    ...registerPages(server),
+    ...registerLens(),
   );
   await server.start();
 }

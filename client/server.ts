@@ -8,15 +8,19 @@ import {
 import {
   type AnalysedParams,
   analysedNotification,
+  folderChangedNotification,
   type Preview,
   type PreviewParams,
   previewRequest,
 } from '../server/lsp/protocol.ts';
+import { lensMiddleware } from './lens/lens.ts';
 
 const clientOptions = (log: vscode.LogOutputChannel): LanguageClientOptions => ({
   documentSelector: [{ language: 'drillhand' }],
   synchronize: { configurationSection: 'drillhand' },
   outputChannel: log,
+  initializationOptions: { pages: true },
+  middleware: lensMiddleware,
 });
 
 const serverOptions = (module: string): ServerOptions => ({
@@ -29,10 +33,13 @@ export class CheckerServer {
   readonly #client: LanguageClient;
   readonly #analysed = new vscode.EventEmitter<AnalysedParams>();
   readonly onAnalysed = this.#analysed.event;
+  readonly #folderChanged = new vscode.EventEmitter<void>();
+  readonly onFolderChanged = this.#folderChanged.event;
 
   constructor(module: string, log: vscode.LogOutputChannel) {
     this.#client = new LanguageClient('drillhand', 'Drillhand', serverOptions(module), clientOptions(log));
     this.#client.onNotification(analysedNotification, (params: AnalysedParams) => this.#analysed.fire(params));
+    this.#client.onNotification(folderChangedNotification, () => this.#folderChanged.fire());
   }
 
   async start(): Promise<void> {
@@ -50,6 +57,7 @@ export class CheckerServer {
 
   async stop(): Promise<void> {
     this.#analysed.dispose();
+    this.#folderChanged.dispose();
     if (this.#client.needsStop()) await this.#client.stop();
   }
 
