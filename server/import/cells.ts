@@ -1,4 +1,4 @@
-import { type CsvError, parse } from 'csv-parse/sync';
+import { parse } from 'csv-parse/sync';
 import type { Trouble } from './notes.ts';
 
 export type Delimiter = ',' | ';' | '\t' | '|' | 'blanks';
@@ -27,43 +27,46 @@ const withDittos = (text: string, delimiter: string): string =>
 
 interface Parsed {
   readonly record: string[];
-  readonly info: { readonly lines: number };
+  /** The last line of the row. */
+  readonly lines: number;
 }
 
-const parsed = (text: string, delimiter: string, quote: '"' | null): Parsed[] =>
-  parse(text, {
+/** Fills `ends` with the last line of each row, up to the one that cannot be read. */
+function parsed(text: string, delimiter: string, quote: '"' | null, ends: number[] = []): Parsed[] {
+  const records = parse(text, {
     delimiter,
     quote,
-    info: true,
+    on_record: (record: string[], { lines }) => {
+      ends.push(lines);
+      return record;
+    },
     relax_column_count: true,
     skip_empty_lines: true,
     trim: true,
     record_delimiter: ['\r\n', '\n', '\r'],
-  }) as unknown as Parsed[];
+  });
+  return records.map((record, at) => ({ record, lines: ends[at] ?? 0 }));
+}
 
 const isBlank = (line: string | undefined): boolean => line === undefined || line.trim() === '';
 
 function rowsOf(records: readonly Parsed[], lines: readonly string[]): TableRow[] {
   let above = 0;
-  return records.map(({ record, info }) => {
+  return records.map(({ record, lines: last }) => {
     let first = above + 1;
-    while (first < info.lines && isBlank(lines[first - 1])) first++;
-    above = info.lines;
-    return { first, last: info.lines, cells: record };
+    while (first < last && isBlank(lines[first - 1])) first++;
+    above = last;
+    return { first, last, cells: record };
   });
 }
 
-const lineIn = (error: unknown): number => {
-  const { message = '', lines } = error as Partial<CsvError> & { lines?: number };
-  return Number(/line (\d+)/.exec(message)?.[1] ?? lines ?? 1);
-};
-
 function quoted(text: string, delimiter: string, lines: readonly string[]): Cells {
   const whole = withDittos(text, delimiter);
+  const ends: number[] = [];
   try {
-    return { rows: rowsOf(parsed(whole, delimiter, '"'), lines), troubles: [] };
-  } catch (error) {
-    const line = lineIn(error);
+    return { rows: rowsOf(parsed(whole, delimiter, '"', ends), lines), troubles: [] };
+  } catch {
+    const line = (ends.at(-1) ?? 0) + 1;
     const says =
       'a quotation mark here opens or closes no cell; the whole table is read with quotation marks as plain characters';
     return { rows: rowsOf(parsed(text, delimiter, null), lines), troubles: [{ line, says }] };

@@ -73,8 +73,23 @@ export function mapByName(header: readonly string[]): ColumnMap {
 /** `0,5` where a column writes its decimals so. */
 export const isDecimalComma = (cell: string): boolean => /^\s*\d+,\d{1,2}\s*(?:m|ft|')?\s*$/.test(cell);
 
+const plainLength = (figure: string): Length => ({
+  start: 0,
+  end: figure.length,
+  value: Number(figure),
+  unit: null,
+  plus: false,
+  about: false,
+  doubtful: false,
+  figure,
+  unitText: '',
+  parted: false,
+});
+
 /** A cell that is one length and nothing else. */
 export function lengthCell(cell: string): Length | null {
+  if (/^\d+(?:\.\d+)?$/.test(cell)) return plainLength(cell);
+  if (!/\d/.test(cell)) return null;
   const text = tidy(cell);
   const [length, second] = lengthsIn(text);
   return length !== undefined && second === undefined && length.start === 0 && length.end === text.length
@@ -84,6 +99,7 @@ export function lengthCell(cell: string): Length | null {
 
 /** A cell that is one interval and nothing else. */
 export function intervalCell(cell: string): Interval | null {
+  if (!/\d\D+\d/.test(cell)) return null;
   const text = tidy(cell);
   const [token] = tokensIn(text, { dates: null });
   return token?.kind === 'interval' && token.start === 0 && token.end === text.length ? token.interval : null;

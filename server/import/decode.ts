@@ -53,6 +53,15 @@ const inSixteen = (bytes: Uint8Array, encoding: 'utf-16le' | 'utf-16be', how: st
   };
 };
 
+/** Windows-1252 from 0x80 to 0x9F (WHATWG Encoding, index windows-1252); Node's own decoder reads these as control characters. */
+const upperControls =
+  '\u20ac\u0081\u201a\u0192\u201e\u2026\u2020\u2021\u02c6\u2030\u0160\u2039\u0152\u008d\u017d\u008f\u0090\u2018\u2019\u201c\u201d\u2022\u2013\u2014\u02dc\u2122\u0161\u203a\u0153\u009d\u017e\u0178';
+
+const windows1252 = (bytes: Uint8Array): string =>
+  new TextDecoder('latin1')
+    .decode(bytes)
+    .replace(/[\u0080-\u009f]/g, (character) => upperControls.charAt(character.charCodeAt(0) - 0x80));
+
 /**
  * The text of a file of notes: UTF-8; UTF-16 with its mark, or without one where every second byte is zero; else
  * Windows-1252, which has a character for almost every byte.
@@ -70,7 +79,7 @@ export function decodeNotes(bytes: Uint8Array): DecodedNotes | NotNotes {
   if (text !== null) return { text, note: null };
   const line = lineOfByte(bytes, (byte) => byte >= 0x80);
   return {
-    text: new TextDecoder('windows-1252').decode(bytes),
+    text: windows1252(bytes),
     note: `not UTF-8, so read as Windows-1252; line ${line} is the first with a letter beyond plain ASCII: check it`,
   };
 }

@@ -49,6 +49,8 @@ const hour = String.raw`(?: ?(?:\/|per|an) ?h(?:r|our)?\b\.?)`;
 const second = String.raw`(?: ?(?:\/|per|a) ?s(?:ec(?:ond)?)?\b\.?)`;
 
 interface Form {
+  /** Spellings of its unit; null for a form that is no number with a unit. */
+  readonly spellings: string | null;
   readonly kind: TokenKind;
   readonly pattern: RegExp;
   /** Its text in the notation, from the named groups `n` and the whole. */
@@ -68,6 +70,7 @@ const withUnit =
     `${plainNumber(n)} ${unit}`;
 
 const measured = (kind: TokenKind, unit: string, spellings: string): Form => ({
+  spellings,
   kind,
   pattern: new RegExp(`${start}(?<n>${amount}) ?(?:${spellings})(?![\\w/])`, 'giu'),
   text: withUnit(unit),
@@ -86,6 +89,7 @@ const forms: readonly Form[] = [
   measured('rate', 'm3/d', String.raw`m3 ?\/ ?d(?:ay)?`),
   measured('rate', 'cfm', String.raw`s?cfm`),
   {
+    spellings: null,
     kind: 'bags',
     pattern: new RegExp(
       String.raw`${start}(?<n>\d+\??) ?(?:x|@) ?(?<mass>\d+(?:\.\d+)?) ?(?<unit>kg|lbs?)\.? ?(?:bags?|sacks?|sks?|sx)?\b`,
@@ -94,6 +98,7 @@ const forms: readonly Form[] = [
     text: ({ n, mass, unit = '' }) => `${n} x ${mass} ${unit.replace(/s$/i, '').toLowerCase()} bags`,
   },
   {
+    spellings: null,
     kind: 'bags',
     pattern: new RegExp(
       String.raw`${start}(?<n>~?\d+(?:\.\d+)?\??) ?(?<mass>\d+(?:\.\d+)?) ?(?<unit>kg|lbs?)\.? ?(?:bags?|sacks?|sks?|sx)\b`,
@@ -122,22 +127,40 @@ const forms: readonly Form[] = [
   measured('volume', 'ft3', 'cu\\.? ?ft\\b\\.?|ft3|cubic feet'),
   measured('volume', 'm3', 'm3|cu\\.? ?m\\b\\.?|cubic met(?:re|er)s?'),
   measured('volume', 'L', 'lit(?:re|er)s?'),
-  { kind: 'volume', pattern: new RegExp(`${start}(?<n>${amount})(?: ?L| l)(?![\\w/])`, 'gu'), text: withUnit('L') },
   {
+    spellings: null,
+    kind: 'volume',
+    pattern: new RegExp(`${start}(?<n>${amount})(?: ?L| l)(?![\\w/])`, 'gu'),
+    text: withUnit('L'),
+  },
+  {
+    spellings: null,
     kind: 'slot',
     pattern: new RegExp(`${start}(?<n>${figure}) ?(?<unit>in(?:ch)?\\b\\.?|"|mm)? ?slots?(?![a-z])`, 'giu'),
     text: slotText,
   },
   {
+    spellings: null,
     kind: 'slot',
     pattern: new RegExp(`\\bslots? (?:size )?(?<hash>#)?(?<n>${figure}) ?(?<unit>in(?:ch)?\\b\\.?|"|mm)?`, 'giu'),
     text: slotText,
   },
-  { kind: 'slot', pattern: /#(?<n>\d+) ?slots?\b/giu, text: ({ n }) => `slot #${n}` },
-  { kind: 'schedule', pattern: /\bsch(?:ed(?:ule)?)?\.? ?(?<n>\d+)\b/giu, text: ({ n }) => `sch ${n}` },
-  { kind: 'schedule', pattern: /\bs?dr[- ]?(?<n>\d+(?:\.\d+)?)\b/giu, text: ({ n }) => `sdr ${n}` },
-  { kind: 'ratio', pattern: /\bw\/c(?: ratio)? ?(?<n>\d*\.\d+|\d+)/giu, text: ({ n }) => `w/c ${plainNumber(n)}` },
+  { spellings: null, kind: 'slot', pattern: /#(?<n>\d+) ?slots?\b/giu, text: ({ n }) => `slot #${n}` },
   {
+    spellings: null,
+    kind: 'schedule',
+    pattern: /\bsch(?:ed(?:ule)?)?\.? ?(?<n>\d+)\b/giu,
+    text: ({ n }) => `sch ${n}`,
+  },
+  { spellings: null, kind: 'schedule', pattern: /\bs?dr[- ]?(?<n>\d+(?:\.\d+)?)\b/giu, text: ({ n }) => `sdr ${n}` },
+  {
+    spellings: null,
+    kind: 'ratio',
+    pattern: /\bw\/c(?: ratio)? ?(?<n>\d*\.\d+|\d+)/giu,
+    text: ({ n }) => `w/c ${plainNumber(n)}`,
+  },
+  {
+    spellings: null,
     kind: 'size',
     pattern: new RegExp(
       String.raw`${start}(?<n>${figure}) ?(?<first>"|in\b\.?|mm\b)? ?(?:od )?x ?(?<m>${figure}) ?(?<last>"|in\b\.?|mm\b)?(?: wall)?(?![\w/])`,
@@ -146,11 +169,13 @@ const forms: readonly Form[] = [
     text: ({ n, m, first, last }) => `${hyphened(n)}${sizeUnit(first)} x ${hyphened(m)}${sizeUnit(last)}`,
   },
   {
+    spellings: null,
     kind: 'grading',
     pattern: /(?<![\w./-])(?<n>\d{1,3}\/\d{1,3})(?= (?:sand|silica|filter|gravel|pack|mesh))/giu,
     text: ({ n = '' }) => n,
   },
   {
+    spellings: null,
     kind: 'share',
     pattern: new RegExp(`${start}${figure} ?(?:%|percent\\b|per cent\\b)`, 'giu'),
     text: (_, whole) => whole,
@@ -172,6 +197,12 @@ function slotText({ n = '', unit, hash }: Readonly<Record<string, string | undef
   if (unit !== undefined) return `slot ${plain}${sizeUnit(unit)}`;
   return `slot ${plain}`;
 }
+
+/** A number with any unit at all: where it finds nothing, the forms of single units need not be tried. */
+const anyUnit = new RegExp(
+  `\\d\\+?\\?? ?(?:${forms.flatMap(({ spellings }) => spellings ?? []).join('|')}|L)(?![\\w/])`,
+  'iu',
+);
 
 const blanked = (text: string, { start: from, end }: { start: number; end: number }): string =>
   `${text.slice(0, from)}${'\u0001'.repeat(end - from)}${text.slice(end)}`;
@@ -199,8 +230,7 @@ function joinedLengths(text: string, lengths: readonly Length[]): Token[] {
 /** An interval in the notation. */
 export const intervalText = ({ from, to }: Interval): string => `${lengthText(from)} - ${lengthText(to)}`;
 
-/** What a tidied text says in figures, in its order; each stretch of it belongs to one token. */
-export function tokensIn(text: string, options: Pick<ReadOptions, 'dates'>): Token[] {
+function freshTokens(text: string, options: Pick<ReadOptions, 'dates'>): Token[] {
   const tokens: Token[] = [];
   if (!/\d/.test(text)) return tokens;
   let left = text;
@@ -208,7 +238,9 @@ export function tokensIn(text: string, options: Pick<ReadOptions, 'dates'>): Tok
     tokens.push({ kind: iso === null ? 'open-date' : 'date', start: from, end, text: iso ?? written });
     left = blanked(left, { start: from, end });
   }
-  for (const { kind, pattern, text: write } of forms) {
+  const hasUnit = anyUnit.test(text);
+  for (const { kind, pattern, spellings, text: write } of forms) {
+    if (spellings !== null && !hasUnit) continue;
     const found = [...left.matchAll(pattern)];
     for (const match of found) {
       const token = { kind, start: match.index, end: match.index + match[0].length };
@@ -218,4 +250,21 @@ export function tokensIn(text: string, options: Pick<ReadOptions, 'dates'>): Tok
   }
   tokens.push(...joinedLengths(left, lengthsIn(left)));
   return tokens.sort((a, b) => a.start - b.start);
+}
+
+const mostKept = 64;
+const kept = new Map<string, readonly Token[]>();
+
+/**
+ * What a tidied text says in figures, in its order; each stretch of it belongs to one token. A line is asked about several
+ * times on its way, so that the last answers are kept.
+ */
+export function tokensIn(text: string, options: Pick<ReadOptions, 'dates'>): readonly Token[] {
+  const key = `${options.dates}:${text}`;
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  if (kept.size >= mostKept) kept.clear();
+  const tokens = freshTokens(text, options);
+  kept.set(key, tokens);
+  return tokens;
 }
