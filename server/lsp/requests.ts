@@ -57,7 +57,7 @@ const abilityOf = ({ client }: Session): CompletionAbility => {
 };
 
 const around = (session: Session, uri: string): Around => ({
-  used: allWords(session.beside(uri)),
+  used: allWords(session.wordsBeside(uri)),
   today: session.today(),
 });
 

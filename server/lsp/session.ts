@@ -7,6 +7,7 @@ import {
   ShowMessageNotification,
 } from 'vscode-languageserver';
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
+import { type UsedWords, usedWords } from '../features/completion/used-words.ts';
 import { type Shows, showsAll } from '../features/shows.ts';
 import { canonical } from './address.ts';
 import { diagnosticsOf } from './diagnostics.ts';
@@ -37,6 +38,9 @@ const afterAWhile = (): Promise<null> =>
   new Promise((resolve) => {
     setTimeout(() => resolve(null), settingsWait).unref();
   });
+
+/** Logs of a folder whose words are looked at for one list of suggestions. */
+const mostBeside = 200;
 
 /** One editor's open logs, its settings, and what it is told of them. */
 export class Session {
@@ -86,9 +90,15 @@ export class Session {
     this.#pushed = readSettings(options);
   }
 
-  /** The open logs beside one. */
-  beside(uri: string): readonly Snapshot[] {
-    return [...this.#logs.values()].filter((log) => log.uri !== uri).map((log) => log.snapshot());
+  /** How often each of the other logs in a log's folder uses its terms; open logs as they stand in the editor come first. */
+  wordsBeside(uri: string): readonly UsedWords[] {
+    const own = canonical(uri);
+    const folder = own.slice(0, own.lastIndexOf('/') + 1);
+    const isBeside = (other: string): boolean => other !== own && other.startsWith(folder);
+    const open = [...this.#logs.values()].filter((log) => isBeside(canonical(log.uri)));
+    const known = new Set(open.map((log) => canonical(log.uri)));
+    const closed = this.folder.logs().filter((log) => isBeside(log.uri) && !known.has(log.uri));
+    return [...open.map((log) => usedWords(log.snapshot())), ...closed.map(({ used }) => used)].slice(0, mostBeside);
   }
 
   /** What is known of an open log now; null for one that is not open. */

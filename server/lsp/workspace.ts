@@ -1,5 +1,6 @@
 import { analyse } from '../analysis/index.ts';
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
+import { type UsedWords, usedWords } from '../features/completion/used-words.ts';
 import { checkFolder, type FolderFindings } from '../folder/check-folder.ts';
 import { folderWellOf } from '../folder/folder-well.ts';
 import { summaryOf, type WellSummary } from '../folder/summary.ts';
@@ -26,6 +27,8 @@ export interface FolderLog {
   readonly summary: WellSummary;
   /** Names of other wells in which levels were read. */
   readonly observed: readonly TextField[];
+  /** How often it uses each term, so that the next log is offered those first. */
+  readonly used: UsedWords;
 }
 
 /** An open log, as it stands in the editor. */
@@ -235,6 +238,7 @@ export class Workspace {
       well: folderWellOf(snapshot, uri, this.files.nameOf(uri)),
       summary: summaryOf(snapshot, snapshot.findings, today),
       observed: observedIn(snapshot),
+      used: usedWords(snapshot),
     };
     const before = this.#held.get(uri);
     this.#held.set(uri, { log, severities });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Suggestion } from '../../server/features/completion/suggestion.ts';
-import { allWords } from '../../server/features/completion/used-words.ts';
+import { allWords, usedWords } from '../../server/features/completion/used-words.ts';
 import { complete } from '../../server/features/completion.ts';
 import { describeSuggestion } from '../../server/features/completion-docs.ts';
 import { edited, marked, snapshotOf } from './fixture.ts';
@@ -235,7 +235,7 @@ describe('what was used before', () => {
 
   test('in the logs beside this one comes next', () => {
     const { snapshot, at } = marked('strata\n  0 - 3 marl\n  - 6 |');
-    const used = allWords([snapshotOf(log)]);
+    const used = allWords([usedWords(snapshotOf(log))]);
     const found = complete(snapshot, at, { used, today: null })?.suggestions.map(({ label }) => label);
     expect(found?.[0]).toBe('marl');
     expect(found?.slice(1, 3).toSorted()).toEqual(['grey', 'till']);

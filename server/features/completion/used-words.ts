@@ -26,9 +26,9 @@ export function usedWords({ tree }: Snapshot, without: number | null = null): Us
 }
 
 /** The counts of several logs together. */
-export function allWords(logs: readonly Snapshot[]): UsedWords {
+export function allWords(logs: readonly UsedWords[]): UsedWords {
   const counts = new Map<string, number>();
-  for (const log of logs) for (const [key, count] of usedWords(log)) counts.set(key, (counts.get(key) ?? 0) + count);
+  for (const log of logs) for (const [key, count] of log) counts.set(key, (counts.get(key) ?? 0) + count);
   return counts;
 }
 
