@@ -3,6 +3,7 @@ import { checkedFigures } from '../drawing/figures-html.ts';
 import { findingsHtml, type Noticed, summaryText } from '../drawing/findings-html.ts';
 import { element, section, textElement } from '../drawing/html.ts';
 import { type DrawingOptions, drawingSvg, drawSheets } from '../drawing/index.ts';
+import { plotsSection } from '../drawing/plots-html.ts';
 import { wellName } from '../drawing/title.ts';
 import { capital } from '../drawing/words.ts';
 import { dueText } from '../record/due.ts';
@@ -79,6 +80,7 @@ const sections = (
   headSection(record, findings, today),
   ...tableSections(record),
   drawingSection(record, drawing),
+  ...plotsSection(record, 'print').map(({ html }) => html),
   ...figureSection(record, findings),
   section('findings', 'Findings', findingsHtml(findings, false)).html,
   ...dueSection(record, today),

@@ -101,7 +101,7 @@ describe('the page', () => {
 
   test('follows the order of a well record', () => {
     expect(sectionsOf(html)).toEqual(
-      'summary drawing header hole strata strings drilling water tests equipment questions figures findings cautions'.split(
+      'summary drawing plots header hole strata strings drilling water tests equipment questions figures findings cautions'.split(
         ' ',
       ),
     );
