@@ -99,6 +99,10 @@ const volume = slot('volume', quantity('volume'), 'volume placed', { expected: t
 const bags = slot('bags', of('bags'), 'bags used, or bags x mass of one');
 const bagMass = slot('bag-mass', quantity('mass'), 'mass of one bag');
 
+const grain = diameter('grain', 'size of the grains or chips', {
+  labels: ['grain', 'size', 'd50', 'chip size', 'grain size'],
+});
+
 const fillSlots = (): Slot[] => [
   word('material', ['fill-material'], 'what was placed', { expected: true }),
   volume,
@@ -112,7 +116,13 @@ const fillSlots = (): Slot[] => [
     labels: ['bentonite', 'gel'],
     labelAfter: true,
   }),
+  slot('montmorillonite', quantity('share'), 'sodium montmorillonite in the bentonite, by mass', {
+    labels: ['montmorillonite', 'sodium montmorillonite'],
+    labelAfter: true,
+  }),
+  grain,
   method,
+  depth('pipe-foot', 'foot of the tremie pipe when placing began', { labels: ['pipe at', 'pipe to', 'pipe foot'] }),
   slot('pressure', quantity('pressure'), 'pumping pressure'),
   placed,
   depth('plug-inside', 'height of the plug left inside the string', { labels: ['plug inside', 'plug left inside'] }),
@@ -389,6 +399,10 @@ const underRows: readonly Row[] = [
     slots: [
       slot('positions', of('list'), 'depths', { bare: 'depth', expected: true }),
       depth('every', 'spacing', { labels: ['every'] }),
+      slot('set', of('number'), 'how many stand together at each depth', {
+        labels: ['sets of', 'set of', 'in sets of'],
+        bare: 'none',
+      }),
     ],
   }),
   row('joints', 'under', 'lengths of the joints, from the bottom up', 'joints 6.1 1.55', {
@@ -431,11 +445,7 @@ const underRows: readonly Row[] = [
   row('pack', 'under', 'filter pack around a screen', 'pack 27 - 36 20/40 sand, 0.4 m3', {
     of: strings,
     depths: 'interval',
-    slots: [
-      slot('grading', of('grading'), 'grading by sieve numbers'),
-      diameter('grain', 'grain size', { labels: ['grain', 'size', 'd50'] }),
-      ...fillSlots(),
-    ],
+    slots: [slot('grading', of('grading'), 'grading by sieve numbers'), ...fillSlots()],
   }),
   row('plug', 'under', 'a plug in the string or the hole', 'plug 36 cement', {
     of: strings,

@@ -64,7 +64,12 @@ export function addCentralizers(draft: Draft, place: Place): void {
   const more = take(draft, place, centralizersFact);
   const known = string.centralizers;
   string.centralizers = known
-    ? { ...known, positions: [...known.positions, ...more.positions], every: known.every ?? more.every }
+    ? {
+        ...known,
+        positions: [...known.positions, ...more.positions],
+        every: known.every ?? more.every,
+        inSet: known.inSet ?? more.inSet,
+      }
     : more;
 }
 

@@ -208,7 +208,11 @@ export const Fill = z.object({
   density: Measure.nullable(),
   solids: Measure.nullable(),
   bentonite: Measure.nullable(),
+  /** Sodium montmorillonite in the bentonite, a share. */
+  montmorillonite: Measure.nullable(),
   placement: Word.nullable(),
+  /** Foot of the tremie pipe when placing began. */
+  pipeFoot: Depth.nullable(),
   pressure: Measure.nullable(),
   placed: Period.nullable(),
   plugInside: Depth.nullable(),
@@ -259,7 +263,15 @@ export const PipeString = z.object({
   grade: TextField.nullable(),
   perforated: z.array(Interval),
   shoe: AtDepth.nullable(),
-  centralizers: z.object({ ...entry, positions: z.array(Depth), every: Depth.nullable() }).nullable(),
+  centralizers: z
+    .object({
+      ...entry,
+      positions: z.array(Depth),
+      every: Depth.nullable(),
+      /** How many stand together at each depth. */
+      inSet: Measure.nullable(),
+    })
+    .nullable(),
   joints: z.object({ ...entry, lengths: z.array(Joint) }).nullable(),
   screens: z.array(Screen),
   fills: z.array(Fill),

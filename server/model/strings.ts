@@ -79,6 +79,7 @@ export const centralizersFact = remembered(
     ...entryOf(source),
     positions: depthsIn(source, 'positions'),
     every: depthIn(source, 'every'),
+    inSet: measureIn(source, 'set'),
   }),
 );
 

@@ -58,6 +58,9 @@ export const general: Pack = {
     'grout-settled-most': practice(0.3, 'm', '0.3 m'),
     'pack-above-screen-least': limit(0.6, 'm', handbook('0.6 m')),
     'pack-above-screen-most': limit(1.5, 'm', handbook('1.5 m')),
+    'pack-kept-back-least': limit(0.9, '1', handbook('at least 90 % of the pack')),
+    'pack-grain-ratio-least': limit(4, '1', handbook('4 times the grain of the formation')),
+    'pack-grain-ratio-most': limit(6, '1', handbook('6 times the grain of the formation')),
     'entrance-velocity-most': limit(
       0.03,
       'm/s',

@@ -25,6 +25,9 @@ export const limitTable = {
   'seal-depth-least': about('m', 'least depth of the foot of the annular seal'),
   'shoe-beyond': about('m', 'depth of the foot beyond which the casing must have a shoe'),
   'gravity-depth-most': about('m', 'most depth to which grout may be placed by gravity'),
+  'tremie-foot-most': about('m', 'most distance of the tremie pipe’s foot from the bottom, when placing begins'),
+  'chip-share-most': about('1', 'most size of bentonite chips, as a share of the thickness of the annulus'),
+  'montmorillonite-least': about('1', 'least sodium montmorillonite in bentonite, as a share of its mass'),
   'bentonite-in-rock-most': about('m', 'how far bentonite grout may reach below the top of rock'),
   'native-seal-most': about('m', 'most length of annulus that cuttings or native ground may seal'),
   'well-depth-least': about('m', 'depth that a well should have at least'),
@@ -35,6 +38,7 @@ export const limitTable = {
   'test-time-least': about('s', 'least time for which a test of the yield must run'),
   'centralizer-gap-most': about('m', 'most distance between two centralizers'),
   'centralizer-shoe-most': about('m', 'most distance between the lowest centralizer and the shoe'),
+  'centralizer-set-least': about('1', 'least centralizers that stand together at one depth'),
   'centralizer-string-least': about('m', 'length from which a string needs centralizers'),
   'uphole-velocity-least': about('m/s', 'least velocity of air up the hole'),
   'uphole-velocity-most': about('m/s', 'most velocity of air up the hole'),
@@ -51,6 +55,9 @@ export const limitTable = {
   'grout-settled-most': about('m', 'how far grout may settle without a top-up'),
   'pack-above-screen-least': about('m', 'least height of the filter pack above the screen'),
   'pack-above-screen-most': about('m', 'most height of the filter pack above the screen'),
+  'pack-kept-back-least': about('1', 'least share of the filter pack that the slots keep back'),
+  'pack-grain-ratio-least': about('1', 'least grain of the pack, as a multiple of that of the formation'),
+  'pack-grain-ratio-most': about('1', 'most grain of the pack, as a multiple of that of the formation'),
   'entrance-velocity-most': about('m/s', 'most velocity of water through the slots'),
 } as const satisfies Readonly<Record<string, About>>;
 

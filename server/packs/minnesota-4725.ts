@@ -11,6 +11,7 @@ export const minnesota: Pack = {
   limits: {
     'water-cement-most': limit(gallonsToBag(6), '1', says('6 US gal to a 94 lb bag')),
     'set-time-cement': limit(24 * hour, 's', says('24 h')),
+    'tremie-foot-most': limit(10 * foot, 'm', says('the tremie pipe within 10 ft of the foot')),
     'bentonite-in-rock-most': limit(0, 'm', says('bentonite grout only in loose ground')),
   },
   cases: [
@@ -27,5 +28,4 @@ export const minnesota: Pack = {
       limit(3.5 * inch, 'm', says('3.5 in, in limestone over 100 ft and 12 in'), 'over coupling'),
     ),
   ],
-  reminders: [says('the tremie pipe within 10 ft of the foot')],
 };

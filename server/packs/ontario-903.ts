@@ -26,6 +26,7 @@ export const ontario: Pack = {
       remembered('7.6 cm wider than the outside diameter of the casing'),
       'over outside',
     ),
+    'montmorillonite-least': limit(0.5, '1', says('bentonite of over 50 % sodium montmorillonite')),
     'solids-least': limit(0.2, '1', remembered('20 % solids in a bentonite slurry')),
     'set-time-cement': limit(12 * hour, 's', remembered('12 h')),
     'chlorine-least': limit(0.05, 'kg/m3', remembered('50 mg/L')),
@@ -55,5 +56,4 @@ export const ontario: Pack = {
     recovery: true,
     ...remembered('readings at 1, 2, 3, 4, 5, 10, 15, 20, 25, 30, 40, 50 and 60 min, and of the recovery'),
   },
-  reminders: [says('bentonite of over 50 % sodium montmorillonite')],
 };

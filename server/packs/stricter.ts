@@ -20,6 +20,10 @@ const greaterAsksMore: ReadonlySet<LimitName> = new Set<LimitName>([
   'uphole-velocity-least',
   'air-rating-loss',
   'pack-above-screen-least',
+  'centralizer-set-least',
+  'montmorillonite-least',
+  'pack-kept-back-least',
+  'pack-grain-ratio-least',
 ]);
 
 /** True where `value` is a stricter limit of that name than `other`; both in the limit's SI unit. */

@@ -12,6 +12,7 @@ export const wisconsin: Pack = {
     'oversize-least': limit(4 * inch, 'm', says('4 in over the nominal diameter'), 'over nominal'),
     'grout-allowance': limit(0.15, '1', says('15 % more than the annulus', 'NR 812.20(3)(e)1')),
     'set-time-cement': limit(12 * hour, 's', says('12 h')),
+    'centralizer-set-least': limit(3, '1', says('guides in sets of 3')),
     'chlorine-least': limit(0.1, 'kg/m3', says('100 mg/L')),
     'chlorine-contact-least': limit(2 * hour, 's', says('2 h')),
     'shoe-beyond': limit(80 * foot, 'm', says('a shoe where the upper hole passes 80 ft')),
@@ -42,5 +43,4 @@ export const wisconsin: Pack = {
       limit(100 * foot, 'm', says('a tremie filled by gravity only under 100 ft')),
     ),
   ],
-  reminders: [says('guides in sets of 3')],
 };

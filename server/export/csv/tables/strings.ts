@@ -61,6 +61,7 @@ const stringColumns: readonly Column<PipeString>[] = [
   text('perforated', (row) => row.perforated.map(stretchText).join('; ')),
   text('centralizers', (row) => row.centralizers?.positions.map(({ written }) => written).join('; ')),
   text('centralizers_every', (row) => row.centralizers?.every?.written),
+  text('centralizers_in_set', (row) => row.centralizers?.inSet?.written),
   text('centralizers_remark', (row) => row.centralizers?.remark?.text),
   text('joints', (row) => row.joints?.lengths.map(({ count, length }) => `${count} x ${length.written}`).join('; ')),
   text('joints_remark', (row) => row.joints?.remark?.text),
