@@ -22,7 +22,7 @@ export default {
   ignoreStatic: process.env.DRILLHAND_MUTATE_STATIC === 'no',
   ignorePatterns: ['dist', 'client', '.git', '.cache', '*.vsix', 'samples/packs'],
   tempDirName: `.cache/stryker-${folder}`,
-  reporters: ['clear-text', 'json'],
+  reporters: ['progress-append-only', 'clear-text', 'json'],
   clearTextReporter: { allowColor: false, reportTests: false },
   jsonReporter: { fileName: `.cache/mutation-${folder}.json` },
   allowEmpty: false,

@@ -24,8 +24,3 @@ export function known<T>(value: T): Outcome<T> {
 export function refused(why: string): { readonly ok: false; readonly why: string } {
   return { ok: false, why };
 }
-
-/** Refuses a number that is not finite; a division by nothing must not reach a record. */
-export function finite(value: number, why: string): Outcome {
-  return Number.isFinite(value) ? known(value) : refused(why);
-}

@@ -60,7 +60,7 @@ export {
   HYPOCHLORITE_12_RELATIVE_DENSITY,
   liquidDose,
 } from './disinfection/liquid-dose.ts';
-export { type Formula, finite, known, type Outcome, refused } from './formula.ts';
+export { type Formula, known, type Outcome, refused } from './formula.ts';
 export { about as aboutAnnulusArea, annulusArea } from './geometry/annulus-area.ts';
 export { type AnnulusPiece, about as aboutAnnulusVolume, annulusVolume } from './geometry/annulus-volume.ts';
 export { about as aboutFilledTop, type Filled, filledTop } from './geometry/filled-top.ts';

@@ -245,6 +245,11 @@ describe('grades of steel pipe', () => {
     ['A252 Gr 2', 35_000],
     ['A500 B', 42_000],
     ['A500', 33_000],
+    ['A53,B', 35_000],
+    ['A53/B', 35_000],
+    ['API-5L X42', 42_000],
+    ['A53 - B', 35_000],
+    ['X-42', 42_000],
     ['A589 B', 35_000],
     ['API 5L X42', 42_000],
     ['5L X-52', 52_000],
@@ -268,7 +273,21 @@ describe('grades of steel pipe', () => {
   it('are refused where the table lacks them', () => {
     expectRefused(
       /not in the table/,
-      ...['', 'grade', 'Q7', 'A53 Q', 'A36', 'X41', 'A25', 'API', 'toString', 'A53 B C'].map(pipeGrade),
+      ...[
+        '',
+        'grade',
+        'Q7',
+        'A53 Q',
+        'A36',
+        'X41',
+        'A25',
+        'API',
+        'toString',
+        'A53 B C',
+        'XA53 B',
+        'A53 SA53',
+        'ASA53',
+      ].map(pipeGrade),
     );
   });
 });
@@ -310,6 +329,31 @@ describe('collapse of steel', () => {
         last = pressure;
       }
     }
+  });
+
+  // API 5C3's table of the D/t at which its formulas meet: yield to plastic, to transition, to elastic (from memory).
+  it.each([
+    [40_000, 16.4, 27.01, 42.64],
+    [55_000, 14.81, 25.01, 37.21],
+    [80_000, 13.38, 22.47, 31.02],
+    [110_000, 12.44, 20.41, 26.22],
+  ])('of %d psi changes its formula at D/t %d, %d and %d', (yieldPsi, plastic, transition, elastic) => {
+    const at = (dr: number): number => figureOf(gradedCollapse(1, 1 / dr, yieldPsi * PSI)) / PSI;
+    const byYield = (dr: number): number => (2 * yieldPsi * (dr - 1)) / dr ** 2;
+    const byElastic = (dr: number): number => 46.95e6 / (dr * (dr - 1) ** 2);
+    // Plastic and transition run straight in 1 / r: three points of one range lie on one line.
+    const bend = (dr: number): number => {
+      const [low, middle, high] = [1 / (dr + 0.1), 1 / dr, 1 / (dr - 0.1)];
+      const share = (middle - low) / (high - low);
+      return Math.abs(at(dr) - (at(dr + 0.1) + share * (at(dr - 0.1) - at(dr + 0.1)))) / at(dr);
+    };
+    expect(at(plastic - 0.03) / byYield(plastic - 0.03)).toBeCloseTo(1, 9);
+    expect(Math.abs(at(plastic + 0.1) / byYield(plastic + 0.1) - 1)).toBeGreaterThan(1e-6);
+    expect(at(elastic + 0.03) / byElastic(elastic + 0.03)).toBeCloseTo(1, 9);
+    expect(Math.abs(at(elastic - 0.1) / byElastic(elastic - 0.1) - 1)).toBeGreaterThan(1e-6);
+    expect(bend(transition - 0.2)).toBeLessThan(1e-9);
+    expect(bend(transition + 0.2)).toBeLessThan(1e-9);
+    expect(bend(transition)).toBeGreaterThan(1e-6);
   });
 
   it('is elastic and the same for every grade in thin pipe: 46,950,000 / (r (r − 1)²) psi (API 5C3, from memory)', () => {

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
+import LatLon from 'geodesy/latlon-spherical.js';
 import { describe, expect, it } from 'vitest';
 import {
   centralMeridian,
   daysBetween,
+  distanceBetween,
   dueDate,
   hoursBetween,
   placeOfUtm,
@@ -99,12 +101,31 @@ describe('zones', () => {
       expect(figureOf(utmOf({ latitude, longitude })).zone).toBe(zone);
       expect(zoneFits(zone, longitude, latitude)).toBe(true);
     }
+    expect([zoneFits(32, 3, 56), zoneFits(33, 9, 72), zoneFits(31, 0, 72)]).toEqual([true, true, true]);
+    expect([zoneFits(32, 12.6, 60), zoneFits(33, 21.1, 78), zoneFits(37, 43, 78)]).toEqual([false, false, false]);
+    expect([zoneFits(31, -1, 78), zoneFits(33, 10, 71.9), zoneFits(32, 4, 55.9)]).toEqual([false, false, false]);
     expect(zoneFits(32, 4, 50)).toBe(false);
     expect(zoneFits(32, 4, 64)).toBe(false);
     expect(zoneFits(32, 2, 60)).toBe(false);
     expect(zoneFits(33, 10, 60)).toBe(false);
     expect(zoneFits(33, 30, 78)).toBe(false);
     expect(zoneFits(34, 15, 78)).toBe(false);
+  });
+});
+
+describe('the distance between two places', () => {
+  it('is that of a general geodesy library on the same sphere', () => {
+    fc.assert(
+      fc.property(degrees(-89, 89), degrees(-180, 180), degrees(-89, 89), degrees(-180, 180), (f1, l1, f2, l2) => {
+        const published = new LatLon(f1, l1).distanceTo(new LatLon(f2, l2), 6_371_008.8);
+        const found = distanceBetween({ latitude: f1, longitude: l1 }, { latitude: f2, longitude: l2 });
+        expect(found).toBeCloseTo(published, 3);
+      }),
+    );
+    expect(distanceBetween({ latitude: 90, longitude: 0 }, { latitude: -90, longitude: 0 })).toBeCloseTo(
+      20_015_115,
+      -1,
+    );
   });
 });
 

@@ -180,7 +180,7 @@ describe('Theis', () => {
     for (const position of [0, 1, 2, 3, 4] as const) {
       const inputs: [number, number, number, number, number] = [1, 1, 1, 1, 1];
       inputs[position] = 0;
-      expectRefused(/above zero/, theisDrawdown(...inputs));
+      expectRefused(/must be above zero/, theisDrawdown(...inputs));
     }
   });
 });
@@ -275,6 +275,29 @@ describe('steps', () => {
     const between = 1.1 + ((1800 - 1000) / 2600) * (0.1 * Math.log10(3.6));
     expect(one?.drawdown).toBeCloseTo(between, 10);
     expect((two?.drawdown ?? 0) - (one?.drawdown ?? 0)).toBeCloseTo(0.8, 10);
+  });
+
+  it('draw on the line of the later half, in whatever order it was read', () => {
+    // The first readings lie off the line on which the later ones lie: 1 m at 100 s and 0.1 m in a tenfold.
+    const late = [300, 600, 1200, 3000].map((time) => reading(time, 1 + 0.1 * Math.log10(time / 100)));
+    const first = [
+      late[2],
+      reading(20, 9),
+      late[0],
+      reading(50, 5),
+      late[3],
+      late[1],
+      reading(100, 4),
+      reading(150, 3),
+    ];
+    const second = [3900, 4800, 6600].map((time) => reading(time, 2 + 0.1 * Math.log10(time / 100)));
+    const steps = [
+      { rate: 0.01, start: 0, readings: first.filter((each) => each !== undefined) },
+      { rate: 0.03, start: 3000, readings: second },
+    ];
+    const [one, two] = figureOf(stepDrawdowns(steps, 1800));
+    expect((two?.drawdown ?? 0) - (one?.drawdown ?? 0)).toBeCloseTo(1, 10);
+    expectRefused(/without a rate/, stepDrawdowns([{ rate: 0, start: 0, readings: second }], 60));
   });
 
   it('are refused where a step was too short or hardly read', () => {

@@ -63,16 +63,15 @@ export function cooperJacob(
   const transmissivity = (Math.LN10 * rate) / (4 * Math.PI * slope);
   const zeroTime = 10 ** (-intercept / slope);
   const from = used.reduce((first, { time }) => Math.min(first, time), Number.POSITIVE_INFINITY);
-  const storage = distance === null ? null : ((4 / E_TO_GAMMA) * transmissivity * zeroTime) / distance ** 2;
   return known({
     transmissivity,
-    storativity: storage,
+    storativity: distance === null ? null : ((4 / E_TO_GAMMA) * transmissivity * zeroTime) / distance ** 2,
     slope,
     zeroTime,
     misfit,
     readings: used.length,
     from,
     to: used.reduce((last, { time }) => Math.max(last, time), 0),
-    largestU: distance === null || storage === null ? null : (distance ** 2 * storage) / (4 * transmissivity * from),
+    largestU: distance === null ? null : zeroTime / (E_TO_GAMMA * from),
   });
 }

@@ -43,7 +43,6 @@ export function theisFit(
   window: Window,
   distance: number,
 ): Outcome<TheisFit> {
-  if (!(distance > 0)) return refused('the distance of the observation well is not above zero');
   const used = readingsWithin(readings, window);
   const start = cooperJacob(rate, used, { from: null, to: null }, distance);
   if (!start.ok) return start;
@@ -80,8 +79,8 @@ function fit(
       errorTolerance: 0,
       jacobianFunction: slopes(rate, distance),
     });
-    const [logT, logS] = parameterValues;
-    return logT !== undefined && logS !== undefined && Number.isFinite(logT + logS) ? { logT, logS } : null;
+    const [logT = Number.NaN, logS = Number.NaN] = parameterValues;
+    return Number.isFinite(logT) && Number.isFinite(logS) ? { logT, logS } : null;
   } catch {
     return null;
   }
