@@ -1,5 +1,6 @@
 import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
+import { sectionTotals } from './section-totals.ts';
 import { sectionsOf } from './sections.ts';
 
 export interface Fold {
@@ -29,4 +30,10 @@ export function foldingRanges({ tree }: Snapshot): readonly Fold[] {
   const sections = sectionsOf(tree).filter(({ first, last }) => last > first);
   const folds = sections.map(({ first, last }): Fold => ({ first, last, kind: 'section' }));
   return [...folds, ...commentFolds(tree.lines)].sort((a, b) => a.first - b.first);
+}
+
+/** What stands for the lines of a fold: what its section comes to; empty where nothing is known of it. */
+export function foldSummary(snapshot: Snapshot, { first, last, kind }: Fold): string {
+  const id = snapshot.tree.lines[first]?.section ?? null;
+  return kind === 'comment' || id === null ? '' : sectionTotals(snapshot, { id, first, last });
 }

@@ -160,10 +160,11 @@ export function symbolOf(outline: Outline, lines: readonly string[]): DocumentSy
   };
 }
 
-export const foldingRangeOf = ({ first, last, kind }: Fold): FoldingRange => ({
+export const foldingRangeOf = ({ first, last, kind }: Fold, summary: string): FoldingRange => ({
   startLine: first,
   endLine: last,
   kind: kind === 'comment' ? FoldingRangeKind.Comment : FoldingRangeKind.Region,
+  ...(summary !== '' && { collapsedText: summary }),
 });
 
 export function selectionRangeOf(stretches: readonly Stretch[], at: ProtocolPosition): SelectionRange {

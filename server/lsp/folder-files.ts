@@ -79,6 +79,12 @@ export class FolderFiles {
     return known;
   }
 
+  /** The file of a pack that counts for a log; null for one of the program, and for one that cannot be had. */
+  packFile(uri: string, id: string): string | null {
+    const named = this.#packsFor(foldersAbove(uri), uri).find((pack) => 'pack' in pack.read && pack.id === id);
+    return [...this.#packs].find(([, pack]) => pack === named)?.[0] ?? null;
+  }
+
   /** Every file that was read, with what is wrong in it. */
   checked(): readonly CheckedFile[] {
     const settings = [...this.#settings].map(([uri, text]) => {

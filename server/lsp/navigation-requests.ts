@@ -1,22 +1,58 @@
-import { DefinitionRequest, type Location, ReferencesRequest } from 'vscode-languageserver';
+import { DefinitionRequest, type Location, type Position, ReferencesRequest } from 'vscode-languageserver';
 import type { Span } from '../../grammar/span.ts';
 import { allowDefinition } from '../features/allowed-lines.ts';
 import { contactDefinition, contactReferences } from '../features/contacts.ts';
+import { wellIdAt } from '../features/well-id.ts';
 import { placeOf, rangeOf } from './convert.ts';
-import { onDocument, type Registration } from './registration.ts';
+import type { Registration } from './registration.ts';
+import type { Session } from './session.ts';
+import { locationsOfWell } from './well-requests.ts';
 
 const locationIn =
   (uri: string) =>
   (span: Span): Location => ({ uri, range: rangeOf(span) });
 
-/** The ways between what a log says once and what leans on it. */
-export const navigationRequests: readonly Registration[] = [
-  onDocument(DefinitionRequest.type, null, (snapshot, { position, textDocument: { uri } }) => {
-    const at = placeOf(position);
-    const span = allowDefinition(snapshot, at) ?? contactDefinition(snapshot, at);
-    return span === null ? null : locationIn(uri)(span);
-  }),
-  onDocument(ReferencesRequest.type, null, (snapshot, { position, context, textDocument: { uri } }) =>
-    contactReferences(snapshot, placeOf(position), context.includeDeclaration).map(locationIn(uri)),
-  ),
-];
+const locationOf = ({ uri, range }: Location): Location => ({ uri, range });
+
+async function definition(uri: string, position: Position, session: Session): Promise<Location[]> {
+  const snapshot = session.snapshot(uri);
+  if (snapshot === null) return [];
+  const at = placeOf(position);
+  const well = wellIdAt(snapshot, at);
+  if (well !== null) {
+    const places = await locationsOfWell(well.text, uri, session);
+    return places.filter(({ isOwn }) => isOwn).map(locationOf);
+  }
+  const span = allowDefinition(snapshot, at) ?? contactDefinition(snapshot, at);
+  return span === null ? [] : [locationIn(uri)(span)];
+}
+
+async function references(uri: string, position: Position, withBase: boolean, session: Session): Promise<Location[]> {
+  const snapshot = session.snapshot(uri);
+  if (snapshot === null) return [];
+  const at = placeOf(position);
+  const well = wellIdAt(snapshot, at);
+  if (well === null) return contactReferences(snapshot, at, withBase).map(locationIn(uri));
+  const places = await locationsOfWell(well.text, uri, session);
+  return places.filter(({ isOwn }) => withBase || !isOwn).map(locationOf);
+}
+
+const registration: Registration = (connection, session) => {
+  const guarded = async (method: string, find: () => Promise<Location[]>): Promise<Location[]> => {
+    try {
+      return await find();
+    } catch (error) {
+      session.fail(method, error);
+      return [];
+    }
+  };
+  connection.onRequest(DefinitionRequest.type, ({ textDocument: { uri }, position }) =>
+    guarded(DefinitionRequest.method, () => definition(uri, position, session)),
+  );
+  connection.onRequest(ReferencesRequest.type, ({ textDocument: { uri }, position, context }) =>
+    guarded(ReferencesRequest.method, () => references(uri, position, context.includeDeclaration, session)),
+  );
+};
+
+/** The ways between what is said once and what leans on it, within a log and between the logs of a folder. */
+export const navigationRequests: readonly Registration[] = [registration];

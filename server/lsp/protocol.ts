@@ -146,6 +146,18 @@ export interface NextItem {
   readonly offered: Offered | null;
 }
 
+/**
+ * Request, editor → server: what the program says of a rule or a rule pack, as Markdown; null where it knows none. Links to
+ * such pages, `drillhand-page:/rule/ID.md`, are sent to editors that begin with the option `pages: true`.
+ */
+export const pageRequest = 'drillhand/page';
+export const pageScheme = 'drillhand-page';
+
+export interface PageParams {
+  readonly kind: 'rule' | 'pack';
+  readonly id: string;
+}
+
 /** Request, editor → server: rows of a sheet as lines of the section they are pasted into. Answered with `PastedRows`, or null. */
 export const pastedRowsRequest = 'drillhand/pastedRows';
 

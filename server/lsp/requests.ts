@@ -18,7 +18,7 @@ import { complete } from '../features/completion.ts';
 import { describeSuggestion } from '../features/completion-docs.ts';
 import { documentHighlights } from '../features/document-highlights.ts';
 import { documentSymbols } from '../features/document-symbols.ts';
-import { foldingRanges } from '../features/folding-ranges.ts';
+import { foldingRanges, foldSummary } from '../features/folding-ranges.ts';
 import { formatEdits } from '../features/format.ts';
 import { hover } from '../features/hover.ts';
 import { selectionRanges } from '../features/selection-ranges.ts';
@@ -40,6 +40,7 @@ import {
 import { exportRequests } from './export-requests.ts';
 import { folderRequests } from './folder-requests.ts';
 import { furnitureRequests } from './furniture-requests.ts';
+import { linkRequests } from './link-requests.ts';
 import { navigationRequests } from './navigation-requests.ts';
 import { notesRequests } from './notes-requests.ts';
 import { previewRequests } from './preview-requests.ts';
@@ -47,6 +48,7 @@ import { questionsRequests } from './questions-requests.ts';
 import { onDocument, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
 import { typingRequests } from './typing-requests.ts';
+import { wellRequests } from './well-requests.ts';
 
 const abilityOf = ({ client }: Session): CompletionAbility => {
   const completion = client.textDocument?.completion;
@@ -89,7 +91,10 @@ export const requests: readonly Registration[] = [
   onDocument(DocumentSymbolRequest.type, null, (snapshot) =>
     documentSymbols(snapshot).map((outline) => symbolOf(outline, snapshot.lines)),
   ),
-  onDocument(FoldingRangeRequest.type, null, (snapshot) => foldingRanges(snapshot).map(foldingRangeOf)),
+  onDocument(FoldingRangeRequest.type, null, (snapshot, _, { client }) => {
+    const isShown = client.textDocument?.foldingRange?.foldingRange?.collapsedText ?? false;
+    return foldingRanges(snapshot).map((fold) => foldingRangeOf(fold, isShown ? foldSummary(snapshot, fold) : ''));
+  }),
   onDocument(DocumentHighlightRequest.type, null, (snapshot, { position }) =>
     documentHighlights(snapshot, placeOf(position)).map((span) => ({ range: rangeOf(span) })),
   ),
@@ -109,6 +114,8 @@ export const requests: readonly Registration[] = [
   ...actionRequests,
   ...besideRequests,
   ...navigationRequests,
+  ...linkRequests,
+  ...wellRequests,
   ...previewRequests,
   ...exportRequests,
   ...folderRequests,

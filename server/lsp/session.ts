@@ -39,6 +39,9 @@ const afterAWhile = (): Promise<null> =>
     setTimeout(() => resolve(null), settingsWait).unref();
   });
 
+const saysPages = (options: unknown): boolean =>
+  typeof options === 'object' && options !== null && 'pages' in options && options.pages === true;
+
 /** Logs of a folder whose words are looked at for one list of suggestions. */
 const mostBeside = 200;
 
@@ -59,6 +62,7 @@ export class Session {
   readonly #answers = new Map<string, Promise<UserSettings>>();
   #pushed: UserSettings = defaultSettings;
   #client: ClientCapabilities = {};
+  #showsPages = false;
 
   constructor(connection: Connection, world: World) {
     this.connection = connection;
@@ -76,6 +80,11 @@ export class Session {
     return this.#client;
   }
 
+  /** True where the editor shows the pages that links to rules and packs lead to. */
+  get showsPages(): boolean {
+    return this.#showsPages;
+  }
+
   /** Today as YYYY-MM-DD. */
   today(): string {
     return this.#world.today();
@@ -87,6 +96,7 @@ export class Session {
 
   begin(client: ClientCapabilities, options: unknown): void {
     this.#client = client;
+    this.#showsPages = saysPages(options);
     this.#pushed = readSettings(options);
   }
 

@@ -1,6 +1,7 @@
 import { analyse } from '../analysis/index.ts';
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
 import { type UsedWords, usedWords } from '../features/completion/used-words.ts';
+import { type WellSymbol, wellSymbols } from '../features/well-symbols.ts';
 import { checkFolder, type FolderFindings } from '../folder/check-folder.ts';
 import { folderWellOf } from '../folder/folder-well.ts';
 import { summaryOf, type WellSummary } from '../folder/summary.ts';
@@ -15,8 +16,9 @@ import { FolderFiles, saysHowToCheck } from './folder-files.ts';
 /** Logs of a workspace that are read at most, and folders that are looked into. */
 const mostLogs = 5000;
 const mostFolders = 20_000;
-/** How long news is held back so that many changes are told at once, in milliseconds. */
+/** How long news is held back so that many changes are told at once, in milliseconds; longer while logs are read. */
 const pause = 150;
+const pauseWhileReading = 1000;
 
 /** What is kept of one log of the workspace. */
 export interface FolderLog {
@@ -29,6 +31,8 @@ export interface FolderLog {
   readonly observed: readonly TextField[];
   /** How often it uses each term, so that the next log is offered those first. */
   readonly used: UsedWords;
+  /** What it is looked for by. */
+  readonly symbols: readonly WellSymbol[];
 }
 
 /** An open log, as it stands in the editor. */
@@ -239,6 +243,7 @@ export class Workspace {
       summary: summaryOf(snapshot, snapshot.findings, today),
       observed: observedIn(snapshot),
       used: usedWords(snapshot),
+      symbols: wellSymbols(snapshot),
     };
     const before = this.#held.get(uri);
     this.#held.set(uri, { log, severities });
@@ -246,10 +251,11 @@ export class Workspace {
   }
 
   #tellSoon(): void {
+    const wait = this.#working === null ? pause : pauseWhileReading;
     this.#news ??= setTimeout(() => {
       this.#news = null;
       this.#tell();
-    }, pause).unref();
+    }, wait).unref();
   }
 
   #tell(): void {

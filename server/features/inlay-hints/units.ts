@@ -24,7 +24,7 @@ export const unitHints: HintSource = ({ log: { units } }, line, number) =>
   amountsOf(line).flatMap((amount) => {
     const unit = homeUnit(amount, units);
     const si = unit === null ? null : siOf(amount, units);
-    if (unit === null || si === null) return [];
+    if (unit === null || si === null || amount.quantity.number === 0) return [];
     const text = inUnit(amount.role === 'depth' ? Math.abs(si) : si, unit);
     return [{ line: number, column: amount.quantity.end, text, about: `${text}, in the units of this file` }];
   });

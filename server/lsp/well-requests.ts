@@ -1,0 +1,115 @@
+import {
+  ErrorCodes,
+  type Location,
+  PrepareRenameRequest,
+  RenameRequest,
+  ResponseError,
+  type SymbolInformation,
+  SymbolKind,
+  type TextEdit,
+  WorkspaceSymbolRequest,
+} from 'vscode-languageserver';
+import { placesOfId, sameId, wellIdAt, whyNoId } from '../features/well-id.ts';
+import { matches, type WellSymbol } from '../features/well-symbols.ts';
+import { canonical } from './address.ts';
+import { placeOf, rangeOf } from './convert.ts';
+import type { Registration } from './registration.ts';
+import type { Session } from './session.ts';
+import type { FolderLog } from './workspace.ts';
+
+const refused = (reason: string): ResponseError<void> => new ResponseError(ErrorCodes.InvalidRequest, reason);
+
+/** The logs that name a well, the asking one first. */
+function filesNaming(id: string, uri: string, session: Session): readonly string[] {
+  const names = ({ well, observed }: FolderLog): boolean =>
+    [well.id, ...observed].some((field) => field !== null && sameId(field.text, id));
+  const others = session.folder.logs().filter((log) => names(log) && log.uri !== canonical(uri));
+  return [uri, ...others.map((log) => log.uri)];
+}
+
+async function placesIn(uri: string, id: string, session: Session) {
+  const lines = session.snapshot(uri)?.lines ?? (await session.folder.linesOf(canonical(uri)));
+  return lines === null ? [] : placesOfId(lines, id);
+}
+
+/** Every place in the folder that names a well. */
+export async function locationsOfWell(
+  id: string,
+  uri: string,
+  session: Session,
+): Promise<readonly (Location & { isOwn: boolean })[]> {
+  const files = filesNaming(id, uri, session);
+  const found = await Promise.all(
+    files.map(async (file) =>
+      (await placesIn(file, id, session)).map(({ span, isOwn }) => ({ uri: file, range: rangeOf(span), isOwn })),
+    ),
+  );
+  return found.flat();
+}
+
+/** Ids of the wells of the folder that are others than this one. */
+const takenIds = (id: string, session: Session): readonly string[] =>
+  session.folder.logs().flatMap(({ well }) => (well.id === null || sameId(well.id.text, id) ? [] : [well.id.text]));
+
+const prepare: Registration = (connection, session) => {
+  connection.onRequest(PrepareRenameRequest.type, ({ textDocument: { uri }, position }) => {
+    const snapshot = session.snapshot(uri);
+    const found = snapshot === null ? null : wellIdAt(snapshot, placeOf(position));
+    if (found === null)
+      return refused('Only the id of a well can be renamed: on its "well" line, or behind "observed".');
+    return { range: rangeOf(found.span), placeholder: found.text };
+  });
+};
+
+const rename: Registration = (connection, session) => {
+  connection.onRequest(RenameRequest.type, async ({ textDocument: { uri }, position, newName }) => {
+    const snapshot = session.snapshot(uri);
+    const found = snapshot === null ? null : wellIdAt(snapshot, placeOf(position));
+    if (found === null) return refused('There is no id of a well here.');
+    await session.folder.whenRead();
+    const why = whyNoId(newName, takenIds(found.text, session));
+    if (why !== null) return refused(why);
+    const changes: Record<string, TextEdit[]> = {};
+    for (const { uri: file, range } of await locationsOfWell(found.text, uri, session))
+      changes[file] = [...(changes[file] ?? []), { range, newText: newName }];
+    return { changes };
+  });
+};
+
+const symbolKinds: Readonly<Record<WellSymbol['kind'], SymbolKind>> = {
+  well: SymbolKind.File,
+  place: SymbolKind.Namespace,
+  person: SymbolKind.Object,
+  number: SymbolKind.Key,
+  formation: SymbolKind.Array,
+};
+
+/** More are not shown; a longer query finds the rest. */
+const mostSymbols = 500;
+
+const symbolsOf = ({ uri, well, symbols }: FolderLog, query: string): SymbolInformation[] =>
+  symbols
+    .filter(({ name }) => matches(name, query))
+    .map(({ kind, name, span }) => ({
+      name,
+      kind: symbolKinds[kind],
+      containerName: kind === 'well' ? well.name : (well.id?.text ?? well.name),
+      location: { uri, range: rangeOf(span) },
+    }));
+
+const symbols: Registration = (connection, session) => {
+  connection.onRequest(WorkspaceSymbolRequest.type, ({ query }) => {
+    try {
+      return session.folder
+        .logs()
+        .flatMap((log) => symbolsOf(log, query))
+        .slice(0, mostSymbols);
+    } catch (error) {
+      session.fail(WorkspaceSymbolRequest.method, error);
+      return [];
+    }
+  });
+};
+
+/** What goes through all the wells of the folder. */
+export const wellRequests: readonly Registration[] = [prepare, rename, symbols];
