@@ -65,7 +65,7 @@ function setDash({ lines }: Snapshot, number: number, column: number | null): re
 const emptied = ({ lines }: Snapshot, number: number): readonly Edit[] => replaced(number, lines[number] ?? '', '');
 
 /** True where Enter was pressed on a line that said nothing: the section is left. */
-export function leavesSection({ lines, tree }: Snapshot, { line }: Position): boolean {
+function leavesSection({ lines, tree }: Snapshot, { line }: Position): boolean {
   const above = lines[line - 1];
   if (above === undefined || !isBlank(lines[line])) return false;
   return bareDash.test(above) || (isBlank(above) && tree.lines[line - 1]?.section !== null);
