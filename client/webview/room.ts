@@ -2,7 +2,7 @@
 const emPerMm = 0.325;
 const stepMm = 5;
 /* From here on the drawing has all the room that it asks for. */
-const enough = 180;
+const enough = 190;
 
 /** The width in mm that a drawing has to fit into, in steps, so that not every pixel asks for another drawing. */
 export function roomFor(width: number, fontSize: number): number {

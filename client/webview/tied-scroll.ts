@@ -1,5 +1,6 @@
 import { keep, kept, tell } from './editor.ts';
 import { lineAt } from './lines.ts';
+import { nearestLine } from './nearest-line.ts';
 import { onPress, setPressed, toolbar } from './page-parts.ts';
 
 /* How long after a scroll of one side what the other side reports is its echo, in ms. */
@@ -17,13 +18,6 @@ function show(now: boolean): void {
 
 /** The setting of the editor, which holds as long as this preview was not told otherwise. */
 export const tieAsSet = (now: boolean): void => show(kept().tied ?? now);
-
-/** Of parts of the page by line, the line that stands for `line`: itself or the nearest above it. */
-export function nearestLine(lines: readonly number[], line: number): number | null {
-  const above = lines.filter((each) => each <= line);
-  if (above.length > 0) return Math.max(...above);
-  return lines.length > 0 ? Math.min(...lines) : null;
-}
 
 const distance = (part: Element): number => Math.abs(part.getBoundingClientRect().top - underToolbar());
 

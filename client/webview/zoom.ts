@@ -1,18 +1,12 @@
 import { keep, kept } from './editor.ts';
 import { onPress, setText } from './page-parts.ts';
-
-const least = 0.5;
-const most = 8;
-const step = 1.25;
+import { zoomByKey, zoomStep, zoomWithin } from './zoom-steps.ts';
 
 /** A point of the window that stays on the same place of the drawing while it is zoomed. */
 interface Anchor {
   readonly x: number;
   readonly y: number;
 }
-
-/** The nearest zoom that there is. */
-export const zoomWithin = (zoom: number): number => (Number.isFinite(zoom) ? Math.min(Math.max(zoom, least), most) : 1);
 
 function show(body: HTMLElement, zoom: number): void {
   body.style.setProperty('--dh-zoom', String(zoom));
@@ -43,15 +37,6 @@ function zoomAround(body: HTMLElement, drawing: Element | null, zoom: number, an
 const drawingAt = (body: HTMLElement, target: EventTarget | null): Element | null =>
   (target instanceof Element ? target.closest('figure') : null)?.querySelector('svg') ?? body.querySelector('svg');
 
-const keyFactors: Readonly<Record<string, number>> = { '+': step, '=': step, '-': 1 / step, _: 1 / step };
-
-/** The zoom that a key asks for; null for any other key. */
-export function zoomByKey(key: string, zoom: number): number | null {
-  if (key === '0') return 1;
-  const factor = Object.hasOwn(keyFactors, key) ? keyFactors[key] : undefined;
-  return factor === undefined ? null : zoomWithin(zoom * factor);
-}
-
 /** Zoom of the drawings by buttons, by +, - and 0 while one has the focus, and by the wheel with Ctrl. */
 export function zoomable(body: HTMLElement): void {
   const to = (zoom: number, target: EventTarget | null = null, anchor?: Anchor): void => {
@@ -59,8 +44,8 @@ export function zoomable(body: HTMLElement): void {
     zoomAround(body, drawing, zoomWithin(zoom), anchor ?? middleOf(drawing));
   };
   show(body, zoomWithin(kept().zoom));
-  onPress('zoom-in', () => to(kept().zoom * step));
-  onPress('zoom-out', () => to(kept().zoom / step));
+  onPress('zoom-in', () => to(kept().zoom * zoomStep));
+  onPress('zoom-out', () => to(kept().zoom / zoomStep));
   onPress('zoom-fit', () => to(1));
   body.addEventListener('keydown', (event) => {
     const isInDrawing = event.target instanceof Element && event.target.closest('figure') !== null;
