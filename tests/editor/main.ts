@@ -6,6 +6,7 @@ import type { Tests } from './suite/harness.ts';
 import { runSuiteInHost, stagedExtension, type Totals } from './suite-in-host.ts';
 import { takeScreenshot } from './window/driver.ts';
 import { flow } from './window/flow.ts';
+import { furniture } from './window/furniture.ts';
 import { readingNotes } from './window/notes.ts';
 import { previewing } from './window/previewing.ts';
 import { followingThemes } from './window/themes.ts';
@@ -63,7 +64,14 @@ async function inWindow(
 
 async function developedExtension(editor: Editor): Promise<Totals[]> {
   const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null });
-  const tests = { ...typing(workbench), ...flow(workbench), ...previewing(workbench), ...followingThemes(workbench), ...readingNotes(workbench) };
+  const tests = {
+    ...typing(workbench),
+    ...flow(workbench),
+    ...furniture(workbench),
+    ...previewing(workbench),
+    ...followingThemes(workbench),
+    ...readingNotes(workbench),
+  };
   return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(stagedExtension)]], tests);
 }
 

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Workbench } from '../workbench.ts';
 import { openFile, runCommand } from './driver.ts';
@@ -17,8 +17,21 @@ export async function keys(workbench: Workbench, text: string): Promise<void> {
   }
 }
 
+const settingsFile = (workbench: Workbench): string => path.join(workbench.workspace, '.vscode', 'settings.json');
+
+/** Settings of the workspace, until its editors are closed. */
+export function setInWorkspace(workbench: Workbench, settings: object): void {
+  mkdirSync(path.dirname(settingsFile(workbench)), { recursive: true });
+  writeFileSync(settingsFile(workbench), JSON.stringify(settings));
+}
+
+/** What the editor shows within the text that is not in it would be read as typed. */
+const nothingBeside = { 'editor.inlayHints.enabled': 'off', 'editor.codeLens': false };
+
+/** Opens a log with that text, the cursor at its end. */
 export async function startWith(workbench: Workbench, file: string, text: string): Promise<void> {
   const { page } = workbench;
+  setInWorkspace(workbench, nothingBeside);
   writeFileSync(path.join(workbench.workspace, file), text);
   await openFile(page, file);
   await page.locator('.monaco-editor .view-lines').first().click();
@@ -29,4 +42,5 @@ export async function startWith(workbench: Workbench, file: string, text: string
 export const closeUnsaved = async (workbench: Workbench): Promise<void> => {
   await runCommand(workbench.page, 'File: Revert File');
   await runCommand(workbench.page, 'View: Close All Editors');
+  rmSync(settingsFile(workbench), { force: true });
 };
