@@ -12,7 +12,7 @@ export interface Input {
 
 export interface ReadInput extends Input, Decoded {}
 
-const standardInput: Input = { name: '<stdin>', path: null };
+export const standardInput: Input = { name: '<stdin>', path: null };
 
 const inputOf = (path: string): Input => ({ name: path, path });
 

@@ -6,11 +6,13 @@ import { draw } from './commands/draw.ts';
 import { exportCommand } from './commands/export.ts';
 import { format } from './commands/format.ts';
 import { list } from './commands/list.ts';
+import { map } from './commands/map.ts';
 import { questions } from './commands/questions.ts';
 import { read } from './commands/read.ts';
 import { record } from './commands/record.ts';
 import { rules } from './commands/rules.ts';
 import { schema } from './commands/schema.ts';
+import { section } from './commands/section.ts';
 import { type Exit, exit } from './exit.ts';
 import { tolerating } from './inputs.ts';
 import { printable } from './printable.ts';
@@ -19,7 +21,20 @@ import { Unusable } from './unusable.ts';
 import { version } from './version.ts';
 import type { World } from './world.ts';
 
-const commands: readonly Command[] = [check, record, draw, exportCommand, format, list, questions, read, rules, schema];
+const commands: readonly Command[] = [
+  check,
+  record,
+  draw,
+  map,
+  section,
+  exportCommand,
+  format,
+  list,
+  questions,
+  read,
+  rules,
+  schema,
+];
 
 const helpOption = switchOption('help', 'tell what this command does', 'h');
 const versionOption = switchOption('version', 'print the version');

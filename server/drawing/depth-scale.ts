@@ -14,14 +14,14 @@ export interface DepthScale {
 const steps = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 7.5, 8, 10];
 
 /** The greatest round number that is not above the value. */
-function roundBelow(value: number): number {
+export function roundBelow(value: number): number {
   const decade = 10 ** Math.floor(Math.log10(value));
   const step = steps.filter((each) => each * decade <= value * (1 + 1e-12)).at(-1) ?? 1;
   return Number((step * decade).toPrecision(6));
 }
 
 /** The least round number that is not below the value. */
-function roundAbove(value: number): number {
+export function roundAbove(value: number): number {
   const decade = 10 ** Math.floor(Math.log10(value));
   const step = steps.find((each) => each * decade >= value * (1 - 1e-12)) ?? 10;
   return Number((step * decade).toPrecision(6));

@@ -10,7 +10,8 @@ import { cutStyle } from './well/cuts.ts';
 import { pumpShapes } from './well/pump.ts';
 import { capital } from './words.ts';
 
-interface Entry {
+/** One swatch of a legend and what it means. */
+export interface LegendEntry {
   readonly text: string;
   readonly swatch: (x: number, y: number) => Shape[];
 }
@@ -34,9 +35,9 @@ function groundName(stratum: Stratum): string {
 }
 
 /** The grounds of the log, each pattern once, under the names of its materials. */
-function groundEntries({ log }: Sheet): Entry[] {
+export function groundEntries(strata: readonly Stratum[]): LegendEntry[] {
   const names = new Map<string, { tile: Tile; names: string[] }>();
-  for (const stratum of log.strata) {
+  for (const stratum of strata) {
     const tile = stratumTile(stratum);
     const entry = names.get(tile.id) ?? { tile, names: [] };
     const name = groundName(stratum);
@@ -49,7 +50,7 @@ function groundEntries({ log }: Sheet): Entry[] {
   }));
 }
 
-function fillEntries({ log }: Sheet): Entry[] {
+function fillEntries({ log }: Sheet): LegendEntry[] {
   const fills = [...log.strings.flatMap((string) => string.fills), ...log.abandonments.flatMap(({ fills }) => fills)];
   const looks = new Map(fills.map((fill) => [fillLook(fill.fillClass).name, fillLook(fill.fillClass)]));
   return [...looks.values()].map(({ name, tile }) => ({ text: name, swatch: tileSwatch(tile) }));
@@ -140,7 +141,7 @@ const contactNames: Readonly<{ [C in Contact]: string }> = {
 };
 
 /** The sorts of contact, where there is more than the sharp one. */
-function contactEntries({ layers }: Sheet): Entry[] {
+function contactEntries({ layers }: Sheet): LegendEntry[] {
   const there = new Set(layers.layers.flatMap((layer) => [layer.topContact, layer.bottomContact]));
   const sorts = (['sharp', 'approximate', 'doubtful'] as const).filter((contact) => there.has(contact));
   if (there.size === 0 || (there.size === 1 && there.has('sharp'))) return [];
@@ -159,11 +160,11 @@ const cutSwatch = (x: number, y: number): Shape[] => [
 
 const pumpSwatch = (x: number, y: number): Shape[] => pumpShapes(x + 4, y + 0.2, y + swatchHeight);
 
-function markEntries({ log, pumping }: Sheet): Entry[] {
+function markEntries({ log, pumping }: Sheet): LegendEntry[] {
   const slotted = log.strings.some(
     (string) => string.screens.length + string.perforated.length > 0 || string.kind === 'screen',
   );
-  const entries: (readonly [boolean, Entry])[] = [
+  const entries: (readonly [boolean, LegendEntry])[] = [
     [log.water.found.length > 0, { text: 'Water found', swatch: foundSwatch }],
     [log.water.levels.length > 0, { text: 'Static water level', swatch: staticSwatch }],
     [pumping.length > 0, { text: 'Pumping water level', swatch: pumpingSwatch }],
@@ -177,7 +178,7 @@ function markEntries({ log, pumping }: Sheet): Entry[] {
 }
 
 interface Placed {
-  readonly entry: Entry;
+  readonly entry: LegendEntry;
   readonly x: number;
   readonly row: number;
 }
@@ -185,10 +186,10 @@ interface Placed {
 const rowPitch = swatchHeight + 1.6;
 const longestName = 52;
 
-const entryWidth = (entry: Entry): number =>
+const entryWidth = (entry: LegendEntry): number =>
   swatchWidth + 1.6 + Math.min(textWidth(entry.text, types.small), longestName) + 5;
 
-function flowed(entries: readonly Entry[], width: number): Placed[] {
+function flowed(entries: readonly LegendEntry[], width: number): Placed[] {
   let [x, row] = [0, 0];
   return entries.map((entry) => {
     const needed = entryWidth(entry);
@@ -199,12 +200,14 @@ function flowed(entries: readonly Entry[], width: number): Placed[] {
   });
 }
 
-/** What the patterns and marks of the drawing mean; only those that it uses. */
-export function legendPart(sheet: Sheet, left: number, top: number, width: number): { part: Part; height: number } {
-  const placed = flowed(
-    [...groundEntries(sheet), ...contactEntries(sheet), ...fillEntries(sheet), ...markEntries(sheet)],
-    width,
-  );
+/** A legend in rows at most `width` mm wide. */
+export function legendOf(
+  entries: readonly LegendEntry[],
+  left: number,
+  top: number,
+  width: number,
+): { part: Part; height: number } {
+  const placed = flowed(entries, width);
   const shapes = placed.flatMap(({ entry, x, row }) => {
     const y = top + row * rowPitch;
     const textTop = y + (swatchHeight - rowHeight(types.small)) / 2;
@@ -216,6 +219,17 @@ export function legendPart(sheet: Sheet, left: number, top: number, width: numbe
   const height = placed.length === 0 ? 0 : ((placed.at(-1)?.row ?? 0) + 1) * rowPitch;
   return { part: { name: 'legend', line: null, title: 'Patterns and marks', shapes }, height };
 }
+
+const entriesOf = (sheet: Sheet): LegendEntry[] => [
+  ...groundEntries(sheet.log.strata),
+  ...contactEntries(sheet),
+  ...fillEntries(sheet),
+  ...markEntries(sheet),
+];
+
+/** What the patterns and marks of the drawing mean; only those that it uses. */
+export const legendPart = (sheet: Sheet, left: number, top: number, width: number): { part: Part; height: number } =>
+  legendOf(entriesOf(sheet), left, top, width);
 
 /** The patterns that the sheet's drawing uses, each once. */
 export function tilesOf({ log }: Sheet): Tile[] {
