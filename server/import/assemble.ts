@@ -29,6 +29,7 @@ const opens: Readonly<Record<Part, RegExp | null>> = {
   water: null,
   test: /^test\b/,
   work: /^/,
+  abandonment: null,
 };
 
 const indented = ({ part, text }: NotationLine): string => (opens[part]?.test(text) ? text : `  ${text}`);

@@ -18,6 +18,7 @@ function contextOf(part: Part): Context {
     water: below('water'),
     test: below('test'),
     work: startOfFile,
+    abandonment: below('abandonment'),
   };
   return contexts[part];
 }

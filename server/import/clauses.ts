@@ -17,7 +17,8 @@ export type Kind =
   | 'disinfection'
   | 'development'
   | 'lost'
-  | 'dry';
+  | 'dry'
+  | 'abandonment';
 
 export interface Clause {
   readonly kind: Kind | null;
@@ -68,17 +69,17 @@ interface Sign {
   readonly form: RegExp;
 }
 
-const waterWord = String.raw`(?:wtr|water|h2o|w\.b\.)`;
+const waterWord = String.raw`(?:wtr|(?:ground ?)?water|h2o|w\.b\.)`;
 
 /** What the words of a clause make it, the first that fits. */
 const signs: readonly Sign[] = [
   {
     kind: 'total-depth',
-    form: /^(?:t\.?d\.?\b|total depth|(?:well|finished|final|hole) depth|depth of (?:well|hole)|bottom of (?:the )?hole|eoh\b|boh\b)/i,
+    form: /^(?:t\.?d\.?\b|total depth|(?:well|finished|final|hole) depth|depth of (?:well|hole)|bottom of (?:the )?hole|end of (?:the )?(?:bore)?hole|eoh\b|boh\b|total(?: footage)?:? (?=\d))/i,
   },
   {
     kind: 'level',
-    form: /\b(?:swl|s\.w\.l\.?|static)\b|\b(?:water|wtr) (?:level|lvl|stands|stood|rests|rose)\b|^(?:wl|w\.l\.|dtw)\b|\bstanding water\b/i,
+    form: /\b(?:swl|s\.w\.l\.?|static)\b|\b(?:water|wtr) (?:level|lvl|stands|stood|rests|rose)\b|\b(?:rose|rises|came up) to\b|^(?:wl|w\.l\.|dtw)\b|\bstanding water\b/i,
   },
   {
     kind: 'drawdown',
@@ -94,6 +95,10 @@ const signs: readonly Sign[] = [
     kind: 'pump',
     form: /^(?:submersible |jet |hand )?pump (?:set|installed|at|hung|depth)\b|^(?:submersible|jet pump|hand pump)\b|^set pump\b|^installed .*\bpump\b/i,
   },
+  {
+    kind: 'abandonment',
+    form: /\b(?:hole|well|boring|borehole)(?: was| is)? (?:back ?filled|plugged|abandoned|sealed|decommissioned|filled)\b|^(?:plugged|abandoned|decommissioned)\b/i,
+  },
   { kind: 'screen', form: /\bscreen(?:ed)?\b/i },
   {
     kind: 'fill',
@@ -102,7 +107,7 @@ const signs: readonly Sign[] = [
   { kind: 'shoe', form: /^(?:with |w\/ ?)?(?:a )?(?:(?:drive|drv|float|guide|ring|casing|csg) )?shoe\b/i },
   {
     kind: 'casing',
-    form: /\b(?:csg|csng|casing|cased|liner)\b|\b(?:steel|pvc|plastic|galv\w*|stainless|drive) pipe\b/i,
+    form: /\b(?:csg|csng|casing|cased|liner)\b|\b(?:steel|pvc|plastic|galv\w*|stainless|drive) pipe\b|^(?:drove|set|ran) .*\b(?:steel|pvc|plastic|pipe)\b/i,
   },
   {
     kind: 'test',
@@ -119,32 +124,35 @@ const sizes = (statement: Statement): number =>
 
 const startsWithDepths = ({ tokens }: Statement): boolean => tokens[0]?.kind === 'interval' && tokens[0].start === 0;
 
-const speaksOfWork =
+/** Words of work in the hole, behind which depths are not those of a layer. */
+export const speaksOfWork =
   /\b(?:csg|casing|liner|grout|screen|hole|bit|gravel pack|filter pack|sand pack|pellets?|chips?|seal|lost|slot)\b/i;
 
 /** True where the sign is meant, and not a word of the ground that looks like one. */
 function isMeant({ kind }: Sign, statement: Statement): boolean {
   if (kind === 'test') return textsOf(statement, 'rate').length > 0;
   if (kind === 'hole') return sizes(statement) > 0;
-  if (kind === 'drawdown') return hasLength(statement);
+  if (kind === 'total-depth') return hasLength(statement) && textsOf(statement, 'rate').length === 0;
+  if (kind === 'drawdown') return hasLength(statement) && textsOf(statement, 'rate').length === 0;
   if (kind === 'fill')
     return statement.tokens.length > 0 || /(?:grouted|cemented|sealed|packed|filled)\b/i.test(statement.text);
   if (kind === 'casing') return !/top of (?:the )?(?:csg|casing)/i.test(statement.text);
   return true;
 }
 
+/** Words that may stand with a rate and its depth. */
+const besideRate = new RegExp(
+  String.raw`^(?:at|@|total|found|${waterWord}|fresh|salty?|more|another|add(?:ed|itional)?|about|est\.?|to|ft|[\s,:()-])*$`,
+  'i',
+);
+
+const namesWater = new RegExp(String.raw`(?<!\()\b${waterWord}(?! ?-?(?:bearing|brg|sand|gravel))\b`, 'i');
+
 const isWater = (statement: Statement): boolean => {
   const words = wordsOf(statement);
   const hasRate = textsOf(statement, 'rate').length > 0;
-  if (
-    hasRate &&
-    new RegExp(
-      String.raw`^(?:at|@|:|-|total|found|${waterWord}|fresh|salty?|more|another|add(?:ed|itional)?|about|est\.?|to|ft|,|\s)*$`,
-      'i',
-    ).test(words)
-  )
-    return true;
-  if (!new RegExp(String.raw`\b${waterWord}(?! ?-?(?:bearing|brg|sand|gravel))\b`, 'i').test(words)) return false;
+  if (hasRate && besideRate.test(words)) return true;
+  if (!namesWater.test(words)) return false;
   return hasLength(statement) || hasRate || /\b(?:hit|found|struck|encountered|first|made)\b/i.test(words);
 };
 
@@ -172,9 +180,18 @@ const isRateAlone = (statement: Statement): boolean =>
 /** What tells more of a string: its stick-up, its perforations. */
 const belongsToString = /\bstick ?-?up\b|^(?:perf\w*|slotted)\b|\babove (?:ground|grade)\b/i;
 
+const takesDepths = new Set<Kind | null>(['fill', 'bags', 'casing', 'screen', 'hole', 'lost', 'abandonment']);
+
+/** Depths without a word, behind work that has none yet: `grout, 10 bags, 0-35`. */
+function areItsDepths(piece: Clause, before: Clause, dates: 'dmy' | 'mdy' | null): boolean {
+  if (piece.kind !== 'layer' || !takesDepths.has(before.kind)) return false;
+  const isBare = /^[\s.,]*$/.test(wordsOf(statementOf(piece.text, dates)));
+  return isBare && !statementOf(before.text, dates).tokens.some(({ kind }) => kind === 'interval');
+}
+
 /** True where a piece only goes on with the clause before it. */
-function goesOn(piece: Clause, before: Kind | null, dates: 'dmy' | 'mdy' | null): boolean {
-  if (piece.kind === null) return true;
+function goesOn(piece: Clause, { kind: before, text }: Clause, dates: 'dmy' | 'mdy' | null): boolean {
+  if (piece.kind === null || areItsDepths(piece, { kind: before, text }, dates)) return true;
   if (piece.kind === 'bags') return fills.has(before);
   if (belongsToString.test(piece.text)) return before === 'casing';
   if (piece.kind === 'water') return before === 'water' && isRateAlone(statementOf(piece.text, dates));
@@ -194,7 +211,7 @@ export function clausesOf(text: string, dates: 'dmy' | 'mdy' | null): Clause[] {
     const piece = { kind: kindOf(words, dates), text: words };
     const last = clauses.at(-1);
     const isDepth = last?.kind === null && endsInDepths(piece, dates);
-    if (last === undefined || !(isDepth || goesOn(piece, last.kind, dates))) clauses.push(piece);
+    if (last === undefined || !(isDepth || goesOn(piece, last, dates))) clauses.push(piece);
     else clauses[clauses.length - 1] = { kind: isDepth ? 'layer' : last.kind, text: `${last.text}, ${words}` };
   }
   return clauses;

@@ -84,9 +84,17 @@ function checked(line: NotationLine): Made {
 const headKeyword = ({ part, text }: NotationLine): string | null =>
   part === 'head' ? (text.split(' ', 1)[0] ?? null) : null;
 
+const unitNames = { m: 'metres', ft: 'feet' } as const;
+
+const unlikeUnits = (told: DepthUnit): Trouble => ({
+  line: 1,
+  says: `the notes say that depths are in ${unitNames[told]}; the other unit was given, and was taken for depths without one`,
+});
+
 /** Turns drafts into entries and their text, now that all of them are known. */
 export function finish({ drafts, told, troubles }: Drafted, options: ReadOptions): ReadNotes {
   const { units, question } = unitsOf(drafts, told, options.units);
+  const unlike = options.units !== null && told !== null && told !== options.units;
   const bare = units ?? 'ft';
   const layers = resolveLayers(layersOf(drafts), bare, options.layers);
   const deepest = deepestHole(drafts, bare);
@@ -136,7 +144,7 @@ export function finish({ drafts, told, troubles }: Drafted, options: ReadOptions
     entries,
     units,
     questions,
-    troubles,
+    troubles: unlike ? [...troubles, unlikeUnits(told)] : troubles,
     bottomUp: layers.bottomUp,
     text: isOpen ? '' : assemble(entries, frame),
   };

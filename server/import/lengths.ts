@@ -32,7 +32,7 @@ const unit = String.raw`(?:'|"|\s?(?:${feetWord}|${inchWord}|metres?\b|meters?\b
 const notInside = String.raw`(?<!\d[,:])(?<![\w./#$'"])(?<!\b(?!(?:m|ft|in|cm|mm)-)[a-z]{1,2}-)`;
 
 const pattern = new RegExp(
-  String.raw`${notInside}(?<about>(?:~|\+\/-|\b(?:about|approx\.?|abt\.?|ca\.?|circa|roughly)\s)\s?)?(?<plus>\+\s?)?(?:(?<marked>${marked})|(?<spelled>${spelled})|(?<number>${number})(?<unit>${unit})?)(?<doubt>\s?\?)?(?![\w/%]|[,:]\d|\.\d)`,
+  String.raw`${notInside}(?<about>(?:~|\+\/-|\b(?:about|approx\.?|abt\.?|ca\.?|circa|roughly)\s)\s?)?(?<plus>\+\s?)?(?:(?<marked>${marked})|(?<spelled>${spelled})|(?<number>${number})(?<unit>${unit})?)(?<doubt>\s?\?)?(?![\w/%#]|[,:]\d|\.\d)`,
   'giu',
 );
 

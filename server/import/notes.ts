@@ -2,7 +2,7 @@
 export type DepthUnit = 'm' | 'ft';
 
 /** The parts of a log, in the order in which they are written. */
-export const parts = ['head', 'hole', 'strata', 'casing', 'drilling', 'water', 'test', 'work'] as const;
+export const parts = ['head', 'hole', 'strata', 'casing', 'drilling', 'water', 'test', 'work', 'abandonment'] as const;
 export type Part = (typeof parts)[number];
 
 export const isPart = (name: string): name is Part => parts.some((part) => part === name);

@@ -1,17 +1,18 @@
-import { clausesOf, type Kind } from './clauses.ts';
+import { clausesOf, type Kind, speaksOfWork } from './clauses.ts';
 import { isGround } from './describe.ts';
 import { both, type Draft, line, nothing, type Outcome } from './draft.ts';
 import { lengthText } from './lengths.ts';
 import type { ReadOptions } from './notes.ts';
-import { lengthsOf, type Statement, statementOf } from './statement.ts';
+import { intervalOf, lengthsOf, type Statement, statementOf } from './statement.ts';
 import { casingSet, casingShoe, type StringSoFar } from './statements/casing.ts';
-import { annulusFill, wellScreen } from './statements/fill.ts';
+import { abandoned, annulusFill, wellScreen } from './statements/fill.ts';
 import { headFact } from './statements/head.ts';
 import { holeDrilled, totalDepth } from './statements/hole.ts';
 import { groundLayer } from './statements/layer.ts';
 import { reading, yieldTest } from './statements/test.ts';
 import { lostReturns, staticLevel, waterFound } from './statements/water.ts';
 import { developed, disinfected, pumpSet } from './statements/work.ts';
+import type { Interval } from './tokens.ts';
 import { tidy } from './typography.ts';
 import { tellsUnits } from './units-told.ts';
 
@@ -31,7 +32,7 @@ const noPlace = 'the notation has no line for it that could be told from these w
 function readStatement(kind: Kind | null, statement: Statement, open: Open): Outcome {
   switch (kind) {
     case 'water':
-      return waterFound(statement);
+      return waterFound(statement, null);
     case 'level':
       return staticLevel(statement);
     case 'casing': {
@@ -44,6 +45,8 @@ function readStatement(kind: Kind | null, statement: Statement, open: Open): Out
     case 'fill':
     case 'bags':
       return annulusFill(statement);
+    case 'abandonment':
+      return abandoned(statement);
     case 'screen':
       return wellScreen(statement);
     case 'hole': {
@@ -89,6 +92,7 @@ function drawdownAlone(statement: Statement, open: Open): Outcome {
 
 /** A line that is one layer, its depths at its end: `gravel, water 52 - 57`. */
 function layerWithDepthsLast(text: string, options: ReadOptions): Outcome | null {
+  if (speaksOfWork.test(text)) return null;
   const statement = statementOf(text, options.dates);
   const [first] = statement.tokens;
   if (statement.tokens.length !== 1 || first?.kind !== 'interval' || first.start === 0) return null;
@@ -113,8 +117,13 @@ function readTidied(text: string, open: Open, options: ReadOptions): Outcome {
   }
   const last = layerWithDepthsLast(text, options);
   if (last !== null) return last;
+  let layer: Interval | null = null;
   return clausesOf(text, options.dates)
-    .map(({ kind, text: clause }) => readStatement(kind, statementOf(clause, options.dates), open))
+    .map(({ kind, text: clause }) => {
+      const statement = statementOf(clause, options.dates);
+      if (kind === 'layer') layer = intervalOf(statement);
+      return kind === 'water' ? waterFound(statement, layer) : readStatement(kind, statement, open);
+    })
     .reduce(both, nothing);
 }
 

@@ -163,7 +163,7 @@ const forms: readonly Form[] = [
     spellings: null,
     kind: 'size',
     pattern: new RegExp(
-      String.raw`${start}(?<n>${figure}) ?(?<first>"|in\b\.?|mm\b)? ?(?:od )?x ?(?<m>${figure}) ?(?<last>"|in\b\.?|mm\b)?(?: wall)?(?![\w/])`,
+      String.raw`${start}(?<n>${figure}) ?(?<first>"|in\b\.?|mm\b)? ?(?:od )?x ?(?<m>${figure}) ?(?<last>"|in\b\.?|mm\b)?(?: wall)?(?![\w/'#])`,
       'giu',
     ),
     text: ({ n, m, first, last }) => `${hyphened(n)}${sizeUnit(first)} x ${hyphened(m)}${sizeUnit(last)}`,

@@ -21,6 +21,9 @@ const withFractions = (text: string): string =>
 /** A list's bullet or number before what it lists. */
 const listMark = /^\s*(?:[\u2022\u25aa\u25e6\u2023\u25cf*]\s*|\(?\d{1,3}\)\s+|\d{1,3}\.\s+(?=\d))/;
 
+/** The ground as the top of the first interval: `GL - 0.35`. */
+const groundLevel = /^\s*(?:from )?(?:g\.?l\.?|ground(?: level| surface)?|surface|grade)(?=\s*(?:-|to)\s*\d)/i;
+
 /** Characters that show nothing, a NUL among them. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
 const unseen = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\u200b-\u200d\u2060]/g;
@@ -34,6 +37,7 @@ export function tidy(line: string): string {
   return plain
     .replace(unseen, '')
     .replace(listMark, '')
+    .replace(groundLevel, '0')
     .replace(/''/g, '"')
     .replace(/\s*(?:\u2026|\.{2,}|_{3,})[\s.]*/g, ' ')
     .replace(/\s+/g, ' ')

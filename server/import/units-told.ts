@@ -8,10 +8,16 @@ const sentence = new RegExp(
   'i',
 );
 
+/** A heading over depths: `Depth (m)   Description`. */
+const heading = new RegExp(
+  String.raw`\bdepths?\b[a-z ,]*[([](?:in )?(?:(?<feet>${feet})|(?<metres>${metres}))[)\]]`,
+  'i',
+);
+
 /** The unit of depths where a line says nothing but that (`Depths in metres`); null where it does not. */
 export function tellsUnits(text: string): DepthUnit | null {
   if (/\d/.test(text)) return null;
-  const { feet: saysFeet, metres: saysMetres } = sentence.exec(text)?.groups ?? {};
+  const { feet: saysFeet, metres: saysMetres } = (sentence.exec(text) ?? heading.exec(text))?.groups ?? {};
   if (saysFeet !== undefined) return 'ft';
   return saysMetres === undefined ? null : 'm';
 }

@@ -20,7 +20,7 @@ export interface StringSoFar {
 }
 
 const ignored =
-  /^(?:csg|csng|casing|casings|cased|pipe|liner|set|ran|run|installed|put|drove|landed|wall|nominal|dia|diam|diameter|bottom|top|stick|stickup|stick-up|above|ground|grade|surface|length|long|total|hole|joint|joints|string|inner|outer|protective|w|pc|pcs|ags|wt|drive|shoe)\.?:?$/i;
+  /^(?:csg|csng|casing|casings|cased|pipe|liner|set|ran|run|installed|put|drove|landed|wall|nominal|dia|diam|diameter|bottom|top|stick|stickup|stick-up|above|ground|grade|surface|length|long|total|hole|joint|joints|string|inner|outer|protective|w|x|pc|pcs|ags|wt|drive|shoe)\.?:?$/i;
 
 interface Roles {
   readonly top: Length | null;

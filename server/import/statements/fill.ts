@@ -7,7 +7,7 @@ import { intervalText } from '../tokens.ts';
 type FillRow = 'grout' | 'seal' | 'pack';
 
 const ignored =
-  /^(?:grout|grouted|grouting|cemented|sealed|seal|seals|annulus|annular|around|casing|csg|packed|placed|used|hole|material|pack|mix|mixed|bottom|top|surface|put|poured-in|in|backfilled|backfill|back)\.?:?$/i;
+  /^(?:grout|grouted|grouting|cemented|sealed|seal|seals|annulus|annular|around|casing|csg|packed|placed|used|hole|material|pack|mix|mixed|bottom|top|surface|put|poured-in|in|backfilled|backfill|back|plugged|abandoned|decommissioned|filled|well|was)\.?:?$/i;
 
 function rowOf(words: string): FillRow {
   if (
@@ -33,9 +33,13 @@ const spelledMaterial = (words: string): string =>
   words.replace(/\b(?:grouted|cemented) (?:in )?(?:w\/|with)? ?/gi, (verb) => (/^cem/i.test(verb) ? 'cement ' : ' '));
 
 /** `grout 0 - 40 neat cement, 12 bags, tremie`, or a `seal` or a `pack`. */
-export function annulusFill(statement: Statement): Outcome {
+export const annulusFill = (statement: Statement): Outcome => filled(statement, rowOf(wordsOf(statement)));
+
+/** `0 - 40 neat cement, 12 bags` of an abandoned hole. */
+export const abandoned = (statement: Statement): Outcome => filled(statement, null);
+
+function filled(statement: Statement, row: FillRow | null): Outcome {
   const words = spelledMaterial(wordsOf(statement));
-  const row = rowOf(words);
   const { terms, left } = termsIn(words, ['fill-material', 'placement'], ignored);
   const named = terms.filter(({ list }) => list === 'fill-material').map(({ name }) => name);
   const exact = named.filter((name) => name !== 'gravel pack');
@@ -69,7 +73,11 @@ export function annulusFill(statement: Statement): Outcome {
     ...notTaken([...left, ...textsOf(statement, 'share', 'rate', 'pressure', 'open-date')]),
   ];
   return {
-    items: [line('casing', `${row} ${depth} ${said.join(', ')}${remark}`)],
+    items: [
+      row === null
+        ? line('abandonment', `${depth} ${said.join(', ')}`)
+        : line('casing', `${row} ${depth} ${said.join(', ')}${remark}`),
+    ],
     why,
     depths: interval ? [interval.from, interval.to] : lengthsOf(statement),
     openDate: null,

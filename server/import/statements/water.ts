@@ -1,30 +1,23 @@
 import { type DraftItem, line, type Outcome } from '../draft.ts';
 import { type Length, lengthText } from '../lengths.ts';
-import {
-  after,
-  before,
-  intervalOf,
-  lengthsOf,
-  notTaken,
-  type Statement,
-  termsIn,
-  textsOf,
-  wordsOf,
-} from '../statement.ts';
-import { intervalText } from '../tokens.ts';
+import { after, intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
+import { type Interval, intervalText } from '../tokens.ts';
 
 const ignored =
-  /^(?:wtr|water|waters|h2o|wb|w\.b\.|found|hit|struck|encountered|bearing|made|making|makes|giving|gave|gives|main|more|then|first|second|total|about|got|zone|strike|inflow|flow|each|produced|production|estimated|est)\.?$/i;
+  /^(?:wtr|water|groundwater|ground|waters|h2o|wb|w\.b\.|found|hit|struck|encountered|bearing|made|making|makes|giving|gave|gives|main|more|then|first|second|total|about|got|zone|strike|inflow|flow|each|produced|production|estimated|est)\.?$/i;
 
-/** `38 fresh, 5 gpm` for each depth; rates go with the depths one to one, a single rate with the last. */
-export function waterFound(statement: Statement): Outcome {
+/**
+ * `38 fresh, 5 gpm` for each depth; rates go with the depths one to one, a single rate with the last. Water of a `layer` on
+ * the same line that has no depth of its own has the layer's.
+ */
+export function waterFound(statement: Statement, layer: Interval | null): Outcome {
   const words = wordsOf(statement);
   const { terms, left } = termsIn(words, ['water-kind'], ignored);
   const kind = terms.map(({ name }) => name);
   const rates = textsOf(statement, 'rate');
   const total = /\btotal\b/i.test(words) ? 'total ' : '';
-  const interval = intervalOf(statement);
   const lengths = lengthsOf(statement);
+  const interval = intervalOf(statement) ?? (lengths.length === 0 ? layer : null);
   const depths = interval ? [intervalText(interval)] : lengths.map((each) => lengthText(each));
   if (depths.length === 0) depths.push('?');
   const rateOf = (at: number): string | undefined =>
@@ -47,7 +40,7 @@ export function waterFound(statement: Statement): Outcome {
 }
 
 const levelIgnored =
-  /^(?:swl|s\.w\.l\.|static|water|wtr|level|lvl|wl|w\.l\.|dtw|standing|stands|stood|rest|rests|below|under|ground|grade|surface|top|casing|csg|toc|t\.o\.c\.|bgs|bgl|bg|from|measured|depth|land|above|gl|date|after)\.?:?$/i;
+  /^(?:swl|s\.w\.l\.|static|water|wtr|level|lvl|rose|rises|came|up|groundwater|to|wl|w\.l\.|dtw|standing|stands|stood|rest|rests|below|under|ground|grade|surface|top|casing|csg|toc|t\.o\.c\.|bgs|bgl|bg|from|measured|depth|land|above|gl|date|after)\.?:?$/i;
 
 const datumOf = (text: string): string => {
   if (/\b(?:toc|t\.o\.c\.|btoc)(?!\w)|top of (?:the )?(?:casing|csg|pipe)/i.test(text)) return ' toc';
@@ -90,7 +83,3 @@ export function lostReturns(statement: Statement): Outcome {
   const used = interval ? [interval.from, interval.to] : length ? [length] : [];
   return { items: [line('drilling', text)], why, depths: used, openDate: null };
 }
-
-/** True where the length right behind `at`, `@` or a water word is a depth. */
-export const standsAt = (statement: Statement, length: Length): boolean =>
-  /(?:\bat|@) ?$/i.test(before(statement, length));
