@@ -108,7 +108,7 @@ export class Session {
     const open = [...this.#logs.values()].filter((log) => isBeside(canonical(log.uri)));
     const known = new Set(open.map((log) => canonical(log.uri)));
     const closed = this.folder.logs().filter((log) => isBeside(log.uri) && !known.has(log.uri));
-    return [...open.map((log) => usedWords(log.snapshot())), ...closed.map(({ used }) => used)].slice(0, mostBeside);
+    return [...open.map((log) => usedWords(log.snapshot().tree.lines)), ...closed.map(({ used }) => used)].slice(0, mostBeside);
   }
 
   /** What is known of an open log now; null for one that is not open. */

@@ -242,7 +242,7 @@ export class Workspace {
       well: folderWellOf(snapshot, uri, this.files.nameOf(uri)),
       summary: summaryOf(snapshot, snapshot.findings, today),
       observed: observedIn(snapshot),
-      used: usedWords(snapshot),
+      used: usedWords(snapshot.tree.lines),
       symbols: wellSymbols(snapshot),
     };
     const before = this.#held.get(uri);

@@ -235,7 +235,7 @@ describe('what was used before', () => {
 
   test('in the logs beside this one comes next', () => {
     const { snapshot, at } = marked('strata\n  0 - 3 marl\n  - 6 |');
-    const used = allWords([usedWords(snapshotOf(log))]);
+    const used = allWords([usedWords(snapshotOf(log).tree.lines)]);
     const found = complete(snapshot, at, { used, today: null })?.suggestions.map(({ label }) => label);
     expect(found?.[0]).toBe('marl');
     expect(found?.slice(1, 3).toSorted()).toEqual(['grey', 'till']);

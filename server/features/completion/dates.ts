@@ -1,6 +1,6 @@
 import type { Slot } from '../../../grammar/table.ts';
 import type { Item } from '../../../grammar/tree.ts';
-import type { CompletionPlace } from './place.ts';
+import { type CompletionPlace, linesAround } from './place.ts';
 import { depthsWritten, openSlots } from './slots.ts';
 import { plain, type SuggestionSource } from './suggestion.ts';
 
@@ -12,10 +12,8 @@ const datesOf = ({ value }: Item): readonly string[] => {
 };
 
 /** The dates of the log, the latest first. */
-const datesIn = ({ snapshot, at }: CompletionPlace): readonly string[] => {
-  const others = snapshot.tree.lines.filter((_, number) => number !== at.line);
-  return [...new Set(others.flatMap(({ items }) => items.flatMap(datesOf)))].sort().reverse();
-};
+const datesIn = (place: CompletionPlace): readonly string[] =>
+  [...new Set(linesAround(place).flatMap(({ items }) => items.flatMap(datesOf)))].sort().reverse();
 
 /** Where a date may stand: those that the log names already, and today. */
 export const suggestDates: SuggestionSource = (place) => {

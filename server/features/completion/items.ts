@@ -1,7 +1,7 @@
 import type { Slot } from '../../../grammar/table.ts';
 import type { ListId, Term } from '../../../grammar/terms/term.ts';
 import { listTitle, termsOf } from '../words.ts';
-import type { CompletionPlace } from './place.ts';
+import { type CompletionPlace, linesAround } from './place.ts';
 import { depthsWritten, listsOf, openSlots, touchesNumber } from './slots.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 import { usedFirst, usedWords } from './used-words.ts';
@@ -67,6 +67,6 @@ export const suggestItems: SuggestionSource = (place) => {
   if (touchesNumber(place) || !depthsWritten(place)) return [];
   const runs = runsBefore(place);
   const all = [...new Set(openSlots(place).flatMap(suggestionsOfSlot))];
-  const ranked = usedFirst(all, usedWords(place.snapshot, place.at.line), place.around.used);
+  const ranked = usedFirst(all, usedWords(linesAround(place)), place.around.used);
   return ranked.map((suggestion) => withTypedWords(suggestion, runs));
 };

@@ -73,6 +73,21 @@ export function completionPlace(snapshot: Snapshot, position: Position, around: 
   return { snapshot, around, ...found, before, word, lead, body: lead.slice(afterKeyword), row, section, where };
 }
 
+/** How far from the cursor a long log is looked at for what it uses. */
+const reach = 1000;
+const head = 100;
+
+/** The lines around the cursor, its own left out, and the head of the log: what they use is what is likely here. */
+export function linesAround({ snapshot, at }: CompletionPlace): readonly Line[] {
+  const { lines } = snapshot.tree;
+  const first = Math.max(0, at.line - reach);
+  return [
+    ...lines.slice(0, Math.min(head, first)),
+    ...lines.slice(first, at.line),
+    ...lines.slice(at.line + 1, at.line + reach),
+  ];
+}
+
 /** The number of the line that opened the section of a line; null outside sections. */
 export function openingLine({ snapshot, at }: CompletionPlace): number | null {
   for (let number = at.line; number >= 0; number -= 1) {

@@ -1,5 +1,4 @@
 import type { Line } from '../../../grammar/tree.ts';
-import type { Snapshot } from '../../analysis/snapshot.ts';
 import { wordsOf } from '../words.ts';
 import type { Suggestion } from './suggestion.ts';
 
@@ -16,12 +15,10 @@ function keysOf(line: Line): readonly string[] {
   return keys;
 }
 
-/** How often each term stands in a log, one line left out. */
-export function usedWords({ tree }: Snapshot, without: number | null = null): UsedWords {
+/** How often each term stands in lines of a log. */
+export function usedWords(lines: readonly Line[]): UsedWords {
   const counts = new Map<string, number>();
-  tree.lines.forEach((line, number) => {
-    if (number !== without) for (const key of keysOf(line)) counts.set(key, (counts.get(key) ?? 0) + 1);
-  });
+  for (const line of lines) for (const key of keysOf(line)) counts.set(key, (counts.get(key) ?? 0) + 1);
   return counts;
 }
 

@@ -122,21 +122,27 @@ const kindOf = (row: Row, line: Line): Cells['kind'] => {
   return row.where;
 };
 
+/** The depths of a line as they are written. */
+export function depthCells({ depths, text }: Line): Pick<Cells, 'top' | 'bottom' | 'interval'> {
+  const interval = depths?.kind === 'interval';
+  const from = depths?.kind === 'interval' ? depths.from : depths;
+  return {
+    top: from ? quantityText(from, text) : '',
+    bottom: depths?.kind === 'interval' ? valueText({ ...depths, from: null }, text).slice(2) : '',
+    interval,
+  };
+}
+
 /** The cells of a line that can be written from its items. */
 export function cellsOf(line: Line): Cells {
   const own = rowById(line.row ?? '');
   const row = readingRow(line);
-  const { depths, text } = line;
-  const interval = depths?.kind === 'interval';
-  const from = depths?.kind === 'interval' ? depths.from : depths;
   return {
+    ...depthCells(line),
     kind: kindOf(own, line),
     row: row.id,
     group: `${own.where} ${line.section}`,
     keyword: line.keyword ? line.keyword.written.toLowerCase() : '',
-    top: from ? quantityText(from, text) : '',
-    bottom: depths?.kind === 'interval' ? valueText({ ...depths, from: null }, text).slice(2) : '',
-    interval,
     columns: columnsOf(row, line),
   };
 }

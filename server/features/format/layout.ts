@@ -12,6 +12,9 @@ export interface Widths {
   readonly keyword: number;
 }
 
+export type DepthWidths = Pick<Widths, 'top' | 'bottom'>;
+type DepthCells = Pick<Cells, 'top' | 'bottom' | 'interval'>;
+
 const leastDepth = 4;
 const leastKeyword = 8;
 const indent = '  ';
@@ -21,11 +24,16 @@ const widest = (texts: readonly string[]): number => texts.reduce((most, each) =
 
 const wholePart = (text: string): string => /^[^\d]*\d+/.exec(text)?.[0] ?? text;
 
+/** The widths of the depths of a group of lines. */
+export const depthWidths = (cells: readonly DepthCells[]): DepthWidths => ({
+  top: Math.max(leastDepth, widest(cells.filter((each) => each.interval).map((each) => each.top))),
+  bottom: Math.max(leastDepth, widest(cells.map((each) => each.bottom))),
+});
+
 /** The widths of a group of lines. */
 export function widthsOf(cells: readonly Cells[]): Widths {
   return {
-    top: Math.max(leastDepth, widest(cells.filter((each) => each.interval).map((each) => each.top))),
-    bottom: Math.max(leastDepth, widest(cells.map((each) => each.bottom))),
+    ...depthWidths(cells),
     first: widest(cells.map((each) => each.columns[0] ?? '')),
     whole: widest(cells.map((each) => wholePart(each.columns[1] ?? ''))),
     keyword: Math.max(leastKeyword, widest(cells.map((each) => each.keyword))),
@@ -64,13 +72,13 @@ function layDepthLine(cells: Cells, widths: Widths): string {
 }
 
 /** An interval in its columns, and what is said of it. */
-export function layDepths(cells: Cells, widths: Widths, said: string): string {
+export function layDepths(cells: DepthCells, widths: DepthWidths, said: string): string {
   const bottom = said === '' ? cells.bottom : pad(cells.bottom, widths.bottom + afterDepths);
   return `${indent}${pad(cells.top, widths.top + 1)}- ${bottom}${said}`;
 }
 
 /** The column in which the dash of an interval stands. */
-export const dashColumnOf = ({ top }: Widths): number => indent.length + top + 1;
+export const dashColumnOf = ({ top }: DepthWidths): number => indent.length + top + 1;
 
 function layReading(cells: Cells, widths: Widths): string {
   const [elapsed = '', level, ...rest] = cells.columns;

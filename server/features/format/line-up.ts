@@ -1,8 +1,8 @@
 import { readLine } from '../../../grammar/sections.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
-import { type Cells, cellsOf, isWritable } from './cells.ts';
-import { dashColumnOf, layDepths, type Widths, widthsOf } from './layout.ts';
+import { depthCells, isWritable } from './cells.ts';
+import { dashColumnOf, depthWidths, layDepths } from './layout.ts';
 
 /** Lines of one section with their depths in columns. */
 export interface LinedUp {
@@ -14,22 +14,24 @@ export interface LinedUp {
 const isInterval = (line: Line): boolean => line.keyword === null && line.depths?.kind === 'interval';
 
 /** The line with its depths in their columns and everything behind them as it was typed; as it was where that would change what it says. */
-function withDepths(line: Line, cells: Cells, widths: Widths): string {
-  const text = layDepths(cells, widths, line.text.slice(line.depths?.end ?? 0).trim());
+function withDepths(line: Line, text: string): string {
+  if (text === line.text) return text;
   const again = readLine(text, { section: line.section, hasString: true }).line;
   const said = line.problems.filter(({ code }) => code !== 'interval-without-dash');
   return meaningOf(again) === meaningOf({ ...line, problems: said }) ? text : line.text;
 }
 
+const behindDepths = ({ text, depths }: Line): string => text.slice(depths?.end ?? 0).trim();
+
 /** Puts the depths of a section's lines into columns; words stay as they were typed. */
 export function linedUp(lines: readonly Line[]): LinedUp {
-  const cells = lines.map((line) => (isInterval(line) && isWritable(line) ? cellsOf(line) : null));
+  const cells = lines.map((line) => (isInterval(line) && isWritable(line) ? depthCells(line) : null));
   const held = cells.filter((each) => each !== null);
   if (held.length === 0) return { texts: lines.map(({ text }) => text), dashColumn: null };
-  const widths = widthsOf(held);
+  const widths = depthWidths(held);
   const texts = lines.map((line, at) => {
     const own = cells[at];
-    return own ? withDepths(line, own, widths) : line.text;
+    return own ? withDepths(line, layDepths(own, widths, behindDepths(line))) : line.text;
   });
   return { texts, dashColumn: dashColumnOf(widths) };
 }
