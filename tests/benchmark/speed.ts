@@ -1,9 +1,3 @@
-/**
- * `npm run benchmark`: what a full analysis and one edited letter cost, in process and over the protocol, beside general
- * services that check the same record as JSON and as YAML with a schema, a bare line scanner, and a server that only
- * keeps lines. Medians of turns taken one after another; on a busy machine only the ratios mean anything.
- * `npm run benchmark -- 100 1000` takes these sizes only.
- */
 import { buildServers } from './bundles.ts';
 import { timed } from './clock.ts';
 import type { Contender } from './contenders/contender.ts';
@@ -17,8 +11,6 @@ import { againstAim, number, row, rule } from './print.ts';
 import { type Served, servedBy } from './stdio.ts';
 
 const allSizes = [100, 1_000, 10_000, 50_000];
-const asked = process.argv.slice(2).map(Number);
-const sizes = asked.length > 0 ? asked : allSizes;
 
 const roundsFor = (size: number): number => (size <= 1_000 ? 15 : size <= 10_000 ? 7 : 3);
 
@@ -67,8 +59,9 @@ const rows: readonly (readonly [string, keyof Served, number | null])[] = [
   ['memory, MB', 'memory', 1],
 ];
 
-async function overStdio(size: number): Promise<void> {
-  const { ours, json: other, lines } = servers;
+type Servers = Awaited<ReturnType<typeof buildServers>>;
+
+async function overStdio(size: number, { ours, json: other, lines }: Servers): Promise<void> {
   const taken = await servedBy([ours, other, lines], logOf(size), size, roundsFor(size));
   const [mine, theirs, least] = [taken.get(ours), taken.get(other), taken.get(lines)];
   if (!mine || !theirs || !least) return;
@@ -83,14 +76,22 @@ async function overStdio(size: number): Promise<void> {
     );
 }
 
-const servers = await buildServers();
-await warmUp([drillhand, json, scanner]);
-await timesOf([yaml], logOf(300), 300, 10);
-console.log('\nIn process: a log of so many strata lines, from text to findings\n');
-row('lines', 'drillhand', 'JSON', 'ratio', 'YAML', 'line scanner');
-rule();
-for (const size of sizes) await inProcess(size);
-console.log('\nOver the standard streams\n');
-row('lines', 'drillhand', 'JSON server', 'ratio', 'lines only', '');
-rule();
-for (const size of sizes) await overStdio(size);
+/**
+ * What a full analysis and one edited letter cost, in process and over the protocol, beside general services that check
+ * the same record as JSON and as YAML with a schema, a bare line scanner, and a server that only keeps lines. Medians of
+ * turns taken one after another; on a busy machine only the ratios mean anything.
+ */
+export async function speed(asked: readonly number[]): Promise<void> {
+  const sizes = asked.length > 0 ? asked : allSizes;
+  const servers = await buildServers();
+  await warmUp([drillhand, json, scanner]);
+  await timesOf([yaml], logOf(300), 300, 10);
+  console.log('\nIn process: a log of so many strata lines, from text to findings\n');
+  row('lines', 'drillhand', 'JSON', 'ratio', 'YAML', 'line scanner');
+  rule();
+  for (const size of sizes) await inProcess(size);
+  console.log('\nOver the standard streams\n');
+  row('lines', 'drillhand', 'JSON server', 'ratio', 'lines only', '');
+  rule();
+  for (const size of sizes) await overStdio(size, servers);
+}

@@ -1,0 +1,160 @@
+/**
+ * `npm run benchmark -- keystrokes`: three samples typed in the real editor, as notation and as YAML with a schema made
+ * from the same table, each with its own helps. One typist types both: it types a word, and takes it from the list as
+ * soon as the list has it at the top and that takes fewer keys. In the notation it knows the short forms; the YAML leaves
+ * out what the notation leaves out. What then stands in the editor is held against the sample. A key is a press: a letter,
+ * Enter, Tab, or a chord. YAML's server runs in a small extension of the benchmark's own, with the settings of its usual one.
+ */
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { build } from 'esbuild';
+import { parseText } from '../../../grammar/index.ts';
+import { meaningOf } from '../../../grammar/write.ts';
+import { formatText } from '../../../server/features/format.ts';
+import { ensureEditor } from '../../editor/editor.ts';
+import { stagedExtension } from '../../editor/suite-in-host.ts';
+import { openFile } from '../../editor/window/driver.ts';
+import { startWorkbench } from '../../editor/workbench.ts';
+import { number, row, rule } from '../print.ts';
+import { hurried } from './hurried.ts';
+import { type Likeness, type Typist, typeText } from './typist.ts';
+import { yamlLines, yamlOf, yamlSchema } from './yaml.ts';
+
+const samples = ['kestrel-hollow', 'heron-spring', 'otter-bridge'];
+const bundles = path.resolve('.cache', 'keystrokes');
+const yamlServer = path.resolve('node_modules', 'yaml-language-server', 'out', 'server', 'src', 'server.js');
+
+async function bundle(name: string, outfile: string): Promise<void> {
+  await build({
+    entryPoints: [`tests/benchmark/keystrokes/extensions/${name}.ts`],
+    outfile,
+    ...{ bundle: true, format: 'cjs', platform: 'node', external: ['vscode'], logLevel: 'warning' },
+  });
+}
+
+/** Starts the extension, and beside it the probe that tells what stands in the editor. */
+const withProbe = (main: string): string =>
+  [
+    `const [own, probe] = [require('${main}'), require('./probe.cjs')];`,
+    'exports.activate = async (context) => { await own.activate(context); probe.activate(context); };',
+    'exports.deactivate = () => own.deactivate?.();',
+  ].join('\n');
+
+/** An extension with the probe in it, in a folder of its own. An editor takes in one such folder. */
+async function probed(folder: string, manifest: object, main: string): Promise<string> {
+  await bundle('probe', path.join(folder, 'probe.cjs'));
+  writeFileSync(path.join(folder, 'probed.cjs'), withProbe(main));
+  const start = { main: './probed.cjs', activationEvents: ['onStartupFinished'] };
+  writeFileSync(path.join(folder, 'package.json'), JSON.stringify({ ...manifest, ...start }));
+  return folder;
+}
+
+async function drillhandExtension(): Promise<string> {
+  const folder = path.join(bundles, 'drillhand');
+  rmSync(folder, { recursive: true, force: true });
+  cpSync(stagedExtension, folder, { recursive: true });
+  return probed(folder, JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8')), './dist/client.cjs');
+}
+
+async function yamlExtension(): Promise<string> {
+  const folder = path.join(bundles, 'yaml');
+  await bundle('yaml', path.join(folder, 'yaml.cjs'));
+  const manifest = { name: 'yaml', publisher: 'benchmark', version: '0.0.1', engines: { vscode: '^1.91.0' } };
+  return probed(folder, manifest, './yaml.cjs');
+}
+
+interface Contender {
+  readonly file: string;
+  readonly extension: string;
+  readonly lines: readonly string[];
+  readonly likeness: Likeness;
+  readonly isRight: (text: string) => boolean;
+}
+
+const inOneBlank: Likeness = (text) =>
+  text
+    .trimStart()
+    .replace(/\s*-\s*/g, '-')
+    .replace(/\s+/g, ' ');
+const asItStands: Likeness = (text) => text;
+
+/** What the log says, line by line, whatever its layout. */
+const meanings = (text: string): string =>
+  parseText(formatText(text))
+    .lines.filter((line) => line.row !== null)
+    .map((line) => meaningOf({ ...line, comment: null }))
+    .join('\n');
+
+const asYaml = (lines: readonly string[]): string => lines.map((line) => line.trimEnd()).join('\n');
+
+function contendersFor(sample: string, ownFolder: string, yamlFolder: string): readonly Contender[] {
+  const text = readFileSync(path.join('samples', `${sample}.well`), 'utf8');
+  const yaml = yamlLines(yamlOf(text));
+  const ours = { file: `${sample}.well`, extension: ownFolder, lines: hurried(text), likeness: inOneBlank };
+  const theirs = { file: `${sample}.yaml`, extension: yamlFolder, lines: yaml, likeness: asItStands };
+  return [
+    { ...ours, isRight: (typed) => meanings(typed) === meanings(text) },
+    { ...theirs, isRight: (typed) => asYaml(typed.split('\n')) === asYaml(yaml) },
+  ];
+}
+
+function workspaceFor({ file }: Contender): string {
+  const folder = mkdtempSync(path.join(tmpdir(), 'drillhand-keystrokes-'));
+  const settings = {
+    'yaml.schemas': { './record.schema.json': '*.yaml' },
+    'yaml.completion': true,
+    '[yaml]': {
+      'editor.quickSuggestions': { other: true, comments: false, strings: true },
+      'editor.autoIndent': 'advanced',
+    },
+  };
+  mkdirSync(path.join(folder, '.vscode'));
+  writeFileSync(path.join(folder, '.vscode', 'settings.json'), JSON.stringify(settings));
+  writeFileSync(path.join(folder, 'record.schema.json'), JSON.stringify(yamlSchema()));
+  writeFileSync(path.join(folder, file), '');
+  return folder;
+}
+
+/** Types one sample in one notation; the number of keys. Rejects where something else came to stand there. */
+async function keysFor(contender: Contender): Promise<number> {
+  const editor = await ensureEditor();
+  const workspace = workspaceFor(contender);
+  const stateFile = path.join(workspace, '..', `${path.basename(workspace)}.state.json`);
+  process.env.DRILLHAND_KEYSTROKES_STATE = stateFile;
+  process.env.DRILLHAND_KEYSTROKES_YAML = yamlServer;
+  const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null });
+  try {
+    await workbench.open([['extensionDevelopmentPath', workbench.uri(contender.extension)]]);
+    const { page } = workbench;
+    await page.locator('.explorer-folders-view .monaco-list-row').first().waitFor({ timeout: 60_000 });
+    await openFile(page, contender.file);
+    await page.locator('.monaco-editor .view-lines').first().click();
+    await page.waitForTimeout(4000);
+    const typist: Typist = { page, stateFile, likeness: contender.likeness, keys: 0 };
+    const { text } = await typeText(typist, contender.lines);
+    if (contender.isRight(text)) return typist.keys;
+    writeFileSync(path.join(bundles, `wrong-${contender.file}`), text);
+    throw new Error(`${contender.file}: something else was typed; see .cache/keystrokes/wrong-${contender.file}`);
+  } finally {
+    await workbench.stop();
+    for (const made of [workspace, stateFile]) rmSync(made, { recursive: true, force: true });
+  }
+}
+
+/** Counts and prints. */
+export async function keystrokes(only: readonly string[]): Promise<void> {
+  const [ownFolder, yamlFolder] = [await drillhandExtension(), await yamlExtension()];
+  row('sample', 'notation', 'its letters', 'YAML', 'its letters', 'ratio');
+  rule();
+  for (const sample of samples.filter((each) => only.length === 0 || only.includes(each))) {
+    const counted: number[] = [];
+    const letters: number[] = [];
+    for (const contender of contendersFor(sample, ownFolder, yamlFolder)) {
+      counted.push(await keysFor(contender));
+      letters.push(contender.lines.join('\n').length);
+    }
+    const [ours = 0, theirs = 0] = counted;
+    row(sample, String(ours), String(letters[0]), String(theirs), String(letters[1]), number(ours / theirs));
+  }
+}

@@ -1,0 +1,223 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+
+/** What stands in the editor. */
+interface State {
+  readonly text: string;
+  readonly line: number;
+  readonly character: number;
+  readonly endLine: number;
+  readonly endCharacter: number;
+  readonly selected: string;
+}
+
+/** How two texts are held against each other: letter by letter, or whatever their blanks. */
+export type Likeness = (text: string) => string;
+
+export interface Typist {
+  readonly page: Page;
+  readonly stateFile: string;
+  readonly likeness: Likeness;
+  keys: number;
+}
+
+/** Time after a key in which the editor has done what it does, in milliseconds. */
+const settle = 45;
+/** How long a person looks whether a list comes. */
+const look = 260;
+
+const pause = ({ page }: Typist, ms: number): Promise<void> => page.waitForTimeout(ms);
+
+const nowhere: State = { text: '', line: 0, character: 0, endLine: 0, endCharacter: 0, selected: '' };
+
+function told({ stateFile }: Typist): State {
+  try {
+    return JSON.parse(readFileSync(stateFile, 'utf8'));
+  } catch {
+    return nowhere;
+  }
+}
+
+/** Where the window shows the cursor; the probe may be a moment behind it. */
+async function shown({ page }: Typist): Promise<string> {
+  return (
+    (await page
+      .locator('#status\\.editor\\.selection')
+      .textContent({ timeout: 2000 })
+      .catch(() => '')) ?? ''
+  );
+}
+
+/** What stands in the editor once the probe has caught up with the window. */
+async function stateOf(typist: Typist): Promise<State> {
+  for (let tries = 0; tries < 60; tries += 1) {
+    const state = told(typist);
+    const [, line, column] = /Ln (\d+), Col (\d+)/.exec(await shown(typist)) ?? [];
+    if (Number(line) === state.endLine + 1 && Number(column) === state.endCharacter + 1) return state;
+    await pause(typist, 25);
+  }
+  return told(typist);
+}
+
+async function press(typist: Typist, key: string): Promise<void> {
+  typist.keys += 1;
+  await typist.page.keyboard.press(key);
+  await pause(typist, settle);
+}
+
+async function type(typist: Typist, letter: string): Promise<void> {
+  typist.keys += 1;
+  await typist.page.keyboard.type(letter);
+}
+
+const listRow = ({ page }: Typist) => page.locator('.suggest-widget.visible .monaco-list-row.focused .label-name');
+
+/** What Tab would take now; null where no list is open. */
+async function offered(typist: Typist): Promise<string | null> {
+  const row = listRow(typist).first();
+  try {
+    await row.waitFor({ timeout: look });
+    return await row.textContent({ timeout: 200 });
+  } catch {
+    return null;
+  }
+}
+
+const lineOf = (state: State): string => state.text.split('\n')[state.line] ?? '';
+const before = (state: State): string => lineOf(state).slice(0, state.character);
+const behind = (state: State): string => lineOf(state).slice(state.character + state.selected.length);
+
+/** What is still to be typed of a line: what the editor has put there already is not. Null where it put something else. */
+function restOf({ likeness }: Typist, target: string, state: State): string | null {
+  const written = likeness(before(state));
+  for (let at = 0; at <= target.length; at += 1) if (likeness(target.slice(0, at)) === written) return target.slice(at);
+  return null;
+}
+
+const words = /^[\s,'[]*(?:[^\s,:\]']+)/;
+
+/** Longer than the letters typed and the key that takes it. */
+const isWorth = (label: string, typed: string): boolean => label.length > typed.length + 1;
+
+/** How many letters one types before giving up on the list. */
+const mostLetters = 3;
+
+/** Waits until the letters stand before the cursor: a slow machine takes keys in later than they are pressed. */
+async function untilTyped(typist: Typist, letters: string): Promise<void> {
+  for (let tries = 0; tries < 120; tries += 1) {
+    if (before(told(typist)).endsWith(letters)) return;
+    await pause(typist, 25);
+  }
+}
+
+/** Waits until the editor has done what a key asked it to. */
+async function untilChanged(typist: Typist, text: string): Promise<void> {
+  for (let tries = 0; tries < 120 && told(typist).text === text; tries += 1) await pause(typist, 25);
+}
+
+/** Types one word; takes it from the list where the list has it at the top and that is shorter. */
+async function typeWord(typist: Typist, rest: string): Promise<void> {
+  const [whole] = words.exec(rest) ?? [rest.charAt(0)];
+  const lead = /^[\s,'[]*/.exec(whole)?.[0] ?? '';
+  const word = whole.slice(lead.length);
+  for (const letter of lead) await type(typist, letter);
+  await untilTyped(typist, lead);
+  const left = rest.slice(lead.length);
+  if (lead.endsWith(' ') && word.length > 4 && (await takes(typist, left, ''))) return;
+  for (let at = 0; at < word.length; at += 1) {
+    await type(typist, word.charAt(at));
+    const typed = word.slice(0, at + 1);
+    if (word.length > 4 && at < mostLetters && /[\p{L}\d]/u.test(typed) && (await takes(typist, left, typed))) return;
+  }
+  await untilTyped(typist, word);
+}
+
+/** Takes what the list has at its top where the line goes on just so. */
+async function takes(typist: Typist, rest: string, typed: string): Promise<boolean> {
+  const label = await offered(typist);
+  if (label === null || !isWorth(label, typed)) return false;
+  const goesOn = rest.startsWith(label) && !/^[\p{L}\d]/u.test(rest.slice(label.length));
+  if (!goesOn) return false;
+  const { text } = told(typist);
+  await press(typist, 'Tab');
+  await untilChanged(typist, text);
+  return true;
+}
+
+const isSnippetOpen = ({ page }: Typist): Promise<boolean> =>
+  page.locator('.snippet-placeholder, .finish-snippet-placeholder').first().isVisible();
+
+/** Past what a snippet has put behind the cursor, where the line goes on with it. */
+async function pastTheSame(typist: Typist, rest: string): Promise<boolean> {
+  const after = behind(await stateOf(typist));
+  const same =
+    after.trim() !== '' &&
+    typist.likeness(rest).startsWith(typist.likeness(after.split('?')[0] ?? '')) &&
+    after.trim() !== '?';
+  if (!same || typist.likeness(after.split('?')[0] ?? '') === '') return false;
+  await press(typist, (await isSnippetOpen(typist)) ? 'Tab' : 'End');
+  return true;
+}
+
+async function clearBehind(typist: Typist): Promise<void> {
+  if (behind(await stateOf(typist)).trim() === '') return;
+  await press(typist, 'Control+Shift+End');
+  await press(typist, 'Delete');
+}
+
+/** What the editor has put there and the line does not begin with: Enter takes a waiting dash away, Backspace the rest. */
+async function takeBack(typist: Typist, state: State): Promise<void> {
+  const waits = lineOf(state).trim() === '-';
+  await press(typist, waits ? 'Enter' : 'Backspace');
+  await untilChanged(typist, state.text);
+  if (waits) await pause(typist, 2 * look);
+}
+
+/** True where the line is written and the editor has begun the next one by itself. */
+function isAhead({ likeness }: Typist, target: string, state: State): boolean {
+  const above = state.text.split('\n')[state.line - 1] ?? '';
+  return lineOf(state).trim() === '' && likeness(above.trimEnd()) === likeness(target);
+}
+
+async function typeLine(typist: Typist, target: string): Promise<void> {
+  for (let step = 0; step < 150; step += 1) {
+    await pause(typist, settle);
+    const state = await stateOf(typist);
+    if (step > 0 && isAhead(typist, target, state)) return;
+    const rest = restOf(typist, target, state);
+    if (rest === null) await takeBack(typist, state);
+    else if (typist.likeness(rest) === '') return clearBehind(typist);
+    else if (!(await pastTheSame(typist, rest))) await typeWord(typist, rest);
+  }
+  throw new Error(`cannot get past ${JSON.stringify(target)} with ${JSON.stringify(lineOf(await stateOf(typist)))}`);
+}
+
+/** On to the next line: where a snippet has begun it already, there; else a new one. */
+async function toNextLine(typist: Typist, next: string): Promise<void> {
+  const state = await stateOf(typist);
+  if (lineOf(state).trim() === '') return;
+  const below = state.text.split('\n')[state.line + 1];
+  const begun =
+    below !== undefined &&
+    below.trim() !== '' &&
+    typist.likeness(next).startsWith(typist.likeness(below.split('?')[0] ?? ''));
+  if (!begun) {
+    await press(typist, 'Enter');
+    await untilChanged(typist, state.text);
+    await pause(typist, look);
+    return;
+  }
+  await press(typist, (await isSnippetOpen(typist)) ? 'Tab' : 'ArrowDown');
+  if ((await stateOf(typist)).line === state.line) await press(typist, 'ArrowDown');
+  await press(typist, 'End');
+}
+
+/** Types a text as one who knows it does, with every help that the editor gives; counts the keys. */
+export async function typeText(typist: Typist, lines: readonly string[]): Promise<State> {
+  for (const [at, line] of lines.entries()) {
+    if (at > 0) await toNextLine(typist, line);
+    await typeLine(typist, line);
+  }
+  await pause(typist, 300);
+  return stateOf(typist);
+}
