@@ -8,7 +8,8 @@ const table = Array.from({ length: 256 }, (_, n) => {
   return value >>> 0;
 });
 
-function checksum(bytes: Uint8Array): number {
+/** CRC-32 of the bytes. */
+export function checksum(bytes: Uint8Array): number {
   let value = 0xffffffff;
   for (const byte of bytes) value = (table[(value ^ byte) & 255] ?? 0) ^ (value >>> 8);
   return (value ^ 0xffffffff) >>> 0;

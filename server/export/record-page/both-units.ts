@@ -26,12 +26,15 @@ export function otherPieces(own: string, other: string): string {
   return others.filter((piece, n) => piece !== pieces[n]).join(', ');
 }
 
-/** A heading in which each word that differs has the other's in brackets behind it: `Level, m (ft)`. */
+/** A heading with what differs in the other units in brackets behind it: `Level, m (ft)`. */
 export function inBothWords(own: string, other: string): string {
   const words = own.split(' ');
   const others = other.split(' ');
-  if (words.length !== others.length) return own;
-  return words.map((word, n) => (word === others[n] ? word : `${word} (${others[n]})`)).join(' ');
+  const differing = words.flatMap((word, n) => (word === others[n] ? [] : [n]));
+  const [first, last] = [differing[0], differing.at(-1)];
+  if (words.length !== others.length || first === undefined || last === undefined) return own;
+  const bracketed = `(${others.slice(first, last + 1).join(' ')})`;
+  return [...words.slice(0, last + 1), bracketed, ...words.slice(last + 1)].join(' ');
 }
 
 const inBothHeadings = ({ own, other }: TablePair): Table => ({

@@ -74,7 +74,7 @@ function inOtherUnit(measure: Measure): Measure {
   const counterpart = byUnit.get(measure.unit);
   if (counterpart === undefined) return measure;
   const { other, otherInOne } = counterpart;
-  const decimals = decimalsOf(measure.decimals, otherInOne);
+  const decimals = measure.number === 0 ? 0 : decimalsOf(measure.decimals, otherInOne);
   const converted = (number: number): number => Number((number * otherInOne).toFixed(decimals));
   const number = measure.number === null ? null : converted(measure.number);
   // The upper end is shown in proportion to the lower.
