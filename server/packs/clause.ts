@@ -11,6 +11,13 @@ export const clause = {
   known: z.enum(['read', 'remembered', 'common practice']),
   /** The text's date, where it has one. */
   date: z.string().nullable(),
+  /** What of the reading is not certain; null where nothing is. */
+  uncertain: z.string().nullable().default(null),
+  /** Public address of the section; null where none is certain. */
+  address: z
+    .url({ protocol: /^https?$/ })
+    .nullable()
+    .default(null),
 };
 
 export const Clause = z.strictObject(clause);

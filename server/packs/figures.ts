@@ -18,7 +18,16 @@ export const notice = 'A help for checking, not the law: read the current text o
 /** Makes the clauses of one text. */
 export const clausesOf =
   (source: string, known: Clause['known'], date: string | null) =>
-  (text: string, section: string | null = null): Clause => ({ text, section, source, known, date });
+  (text: string, section: string | null = null, more: Partial<Pick<Clause, 'uncertain' | 'address'>> = {}): Clause => ({
+    text,
+    section,
+    source,
+    known,
+    date,
+    uncertain: null,
+    address: null,
+    ...more,
+  });
 
 /** A limit; `unit` is that of the SI value. */
 export const limit = (value: number, unit: string, clause: Clause, counted: Counting | null = null): Limit => ({

@@ -42,7 +42,9 @@ export const ontario: Pack = {
       limit(
         0.051,
         'm',
-        remembered('5.1 cm wider than the outside diameter of the casing with centralizers (uncertain)'),
+        remembered('5.1 cm wider than the outside diameter of the casing with centralizers', null, {
+          uncertain: 'whether centralizers allow the smaller figure is not certain',
+        }),
         'over outside',
       ),
     ),

@@ -34,6 +34,10 @@ export const When = z.strictObject({
   deeperThan: z.number().optional(),
   /** Outside diameter of the string greater than this. */
   widerThan: z.number().optional(),
+  /** Inside diameter of the string greater than this. */
+  boreWiderThan: z.number().optional(),
+  /** Foot of the string or of the fill further than this below the top of rock. */
+  intoRockOver: z.number().optional(),
 });
 export type When = z.infer<typeof When>;
 
@@ -53,6 +57,7 @@ export interface Facts {
   readonly clay: boolean | null;
   readonly foot: number | null;
   readonly diameter: number | null;
+  readonly bore: number | null;
 }
 
 /** The facts of a log that tells nothing. */
@@ -70,6 +75,7 @@ export const noFacts: Facts = {
   clay: null,
   foot: null,
   diameter: null,
+  bore: null,
 };
 
 const oneOf = (said: string | null, wanted: readonly string[]): boolean => said !== null && wanted.includes(said);
@@ -92,6 +98,8 @@ const conditions: Conditions = {
   clay: (wanted, { clay }) => clay === wanted,
   deeperThan: (wanted, { foot }) => foot !== null && foot > wanted,
   widerThan: (wanted, { diameter }) => diameter !== null && diameter > wanted,
+  boreWiderThan: (wanted, { bore }) => bore !== null && bore > wanted,
+  intoRockOver: (wanted, { foot, topOfRock }) => foot !== null && topOfRock !== null && foot - topOfRock > wanted,
 };
 
 type Condition = (wanted: unknown, facts: Facts) => boolean;

@@ -18,6 +18,8 @@ const phrases: { readonly [K in keyof When]-?: (wanted: NonNullable<When[K]>) =>
   clay: (has) => (has ? 'with clay' : 'without clay'),
   deeperThan: (depth) => `deeper than ${metres(depth)}`,
   widerThan: (diameter) => `wider than ${metres(diameter)}`,
+  boreWiderThan: (diameter) => `wider inside than ${metres(diameter)}`,
+  intoRockOver: (depth) => `more than ${metres(depth)} into rock`,
 };
 
 type Phrase = (wanted: unknown) => string;

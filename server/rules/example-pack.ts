@@ -1,7 +1,14 @@
 import { nothingMore, notice } from '../packs/figures.ts';
 import type { Pack } from '../packs/limits.ts';
 
-const said = { section: null, source: 'made up for the examples', known: 'common practice', date: null } as const;
+const said = {
+  section: null,
+  source: 'made up for the examples',
+  known: 'common practice',
+  date: null,
+  uncertain: null,
+  address: null,
+} as const;
 
 /** A pack of an invented county, as a workspace might have one, for rules that no pack of the program feeds. */
 export const examplePack: Pack = {

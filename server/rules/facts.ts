@@ -99,6 +99,7 @@ export const factsOfWell = perLog((log): Facts => {
     clay: hasClay(log),
     foot: log.totalDepth,
     diameter: null,
+    bore: null,
   };
 });
 
@@ -114,6 +115,7 @@ export function factsOfString(string: PipeString, log: WellLog): Facts {
     centralizers: string.centralizers !== null,
     foot: bottomOf(string),
     diameter: string.size.outsideDiameter,
+    bore: string.size.insideDiameter,
   };
 }
 

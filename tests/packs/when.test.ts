@@ -3,6 +3,7 @@ import { clauseAt, keysOf, limitGiven, limitsFor, limitsGiven, packById, packs }
 import { limitTable } from '../../server/packs/limit-names.ts';
 import { type Facts, noFacts, type When } from '../../server/packs/when.ts';
 import { whenText } from '../../server/packs/words.ts';
+import { findingsIn } from '../rules/checked.ts';
 
 const valueFor = (id: string, name: keyof typeof limitTable, facts: Partial<Facts>) =>
   limitGiven(limitsFor([id]).limits, name, { ...noFacts, ...facts })?.value ?? null;
@@ -33,9 +34,17 @@ describe('a limit that depends on what the log says', () => {
   });
 
   test('of two cases that hold, the stricter counts', () => {
-    const wide = { rock: 'limestone', foot: 120 * foot, diameter: 0.3556 } as const;
+    // Minnesota Rules 4725.4250 subp. 3: 12 in inside, and more than ten feet into limestone.
+    const wide = { rock: 'limestone', topOfRock: 40 * foot, foot: 120 * foot, bore: 0.33655 } as const;
     expect(valueFor('minnesota-4725', 'oversize-least', wide)).toBeCloseTo(3.5 * 0.0254, 9);
-    expect(valueFor('minnesota-4725', 'oversize-least', { ...wide, diameter: 0.1683 })).toBeCloseTo(3 * 0.0254, 9);
+    expect(valueFor('minnesota-4725', 'oversize-least', { ...wide, bore: 0.15405 })).toBeCloseTo(3 * 0.0254, 9);
+  });
+
+  test('casing that goes less than ten feet into limestone is not judged as casing in it', () => {
+    const shallow = { rock: 'limestone', topOfRock: 40 * foot, foot: 49 * foot } as const;
+    const { limits } = limitsFor(['minnesota-4725']);
+    expect(limitGiven(limits, 'oversize-least', { ...noFacts, ...shallow })).toMatchObject({ pack: 'general' });
+    expect(valueFor('minnesota-4725', 'oversize-least', { ...shallow, foot: 51 * foot })).toBeCloseTo(3 * 0.0254, 9);
   });
 
   test('where the pack is silent, general speaks', () => {
@@ -104,6 +113,26 @@ describe('every pack', () => {
       for (const { limit, unit } of pack.cases) expect(unit, limit).toBe(limitTable[limit].unit);
     },
   );
+
+  test('what is not certain of a reading is said with it', () => {
+    const uncertain = packs.flatMap((pack) =>
+      keysOf(pack).filter((key) => clauseAt(limitsFor([pack.id]).limits, key)?.clause.uncertain),
+    );
+    expect(uncertain).toEqual([
+      'minnesota-4725/cases/3',
+      'montana-36-21/cases/1',
+      'ontario-903/cases/1',
+      'oregon-690-210/limits/seal-depth-least',
+    ]);
+    const [told] = findingsIn(
+      'rules oregon-690-210\nunits ft in\ncasing +1.5 - 60 steel 6.625 x 0.25\n  grout 0 - 15 neat cement',
+    ).filter(({ rule }) => rule === 'seal-shorter-than-pack');
+    expect(told?.message).toContain('(oregon-690-210, 690-210-0150(1)(a)(C), reading not certain)');
+  });
+
+  test('no event that starts a clock is given as certain', () => {
+    for (const { due } of packs) for (const each of due) expect(each.assumed).toBe(true);
+  });
 
   test('only Quebec is replaced, and says so', () => {
     expect(packs.filter(({ state }) => state === 'replaced').map(({ id }) => id)).toEqual(['quebec-q2-r6']);

@@ -9,8 +9,11 @@ const switchedOn: { [rule: string]: Severity } = Object.fromEntries(
   rules.filter((rule) => rule.off).map((rule) => [rule.id, rule.severity]),
 );
 
+/** Rules about allows look at what the others report; any other rule speaks for itself. */
+const runFor = (rule: Rule): readonly Rule[] => (rule.checkAllows || rule.id.startsWith('allow-') ? rules : [rule]);
+
 const findingsOf = (rule: Rule, text: string, { own }: Example): readonly Finding[] =>
-  findingsIn(text, switchedOn, undefined, own ? [own] : []).filter(
+  findingsIn(text, switchedOn, runFor(rule), own ? [own] : []).filter(
     (finding) => finding.rule === rule.id || finding.rule === 'internal-error',
   );
 

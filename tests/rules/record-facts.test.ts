@@ -11,7 +11,18 @@ const asking = (fact: RecordFact): Pack => ({
   title: 'Fen',
   notice: 'A help, not the law.',
   limits: {},
-  record: [{ fact, text: fact, section: null, source: 'made up', known: 'common practice', date: null }],
+  record: [
+    {
+      fact,
+      text: fact,
+      section: null,
+      source: 'made up',
+      known: 'common practice',
+      date: null,
+      uncertain: null,
+      address: null,
+    },
+  ],
 });
 
 const lacking = (fact: RecordFact, text: string) =>

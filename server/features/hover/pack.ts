@@ -6,9 +6,10 @@ import { escapeMarkdown, paragraphs } from '../markdown.ts';
 import type { HoverSource } from './source.ts';
 
 /** Where a limit stands, the date of that text, and whether it was read or remembered. */
-export function limitSource({ source, section, date, known }: Clause): string {
+export function limitSource({ source, section, date, known, uncertain }: Clause): string {
   const parts = [source, section, date === null ? null : `text of ${date}`, known === 'common practice' ? null : known];
-  return escapeMarkdown(parts.filter((part) => part !== null).join(', '));
+  const where = parts.filter((part) => part !== null).join(', ');
+  return escapeMarkdown(uncertain === null ? where : `${where}; not certain: ${uncertain}`);
 }
 
 const said = (name: string, clause: Clause): string =>
