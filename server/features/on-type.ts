@@ -6,8 +6,9 @@ import type { Edit } from '../rules/rule.ts';
 import { linedUp } from './format/line-up.ts';
 import { type Position, placeInside } from './position.ts';
 
-/** How far up the lines of a section are lined up behind each Enter. */
+/** How far up a section is looked at behind each Enter, and how many of its lines are moved at most. */
 const mostLines = 300;
+const mostMoved = 25;
 
 const bareDash = /^\s*[-–—]\s*$/;
 
@@ -49,7 +50,10 @@ const meantLines = (snapshot: Snapshot, last: number): readonly (readonly [numbe
 
 function lineUpBlock(snapshot: Snapshot, at: Position): readonly Edit[] {
   const block = meantLines(snapshot, at.line - 1);
-  const { texts, dashColumn } = linedUp(block.map(([, line]) => line));
+  const { texts, dashColumn } = linedUp(
+    block.map(([, line]) => line),
+    mostMoved,
+  );
   const edits = block.flatMap(([number, , before], index) => replaced(number, before, texts[index] ?? before));
   return [...edits, ...setDash(snapshot, at.line, dashColumn)];
 }

@@ -61,3 +61,10 @@ describe('Enter on a line that said nothing', () => {
     expect(afterEnter('strata\n  0    - 3      clay\n       - 6\n|')).toContain('- 6');
   });
 });
+
+test('a long section is lined up near the cursor, by the width of all of it', () => {
+  const layers = Array.from({ length: 60 }, (_, at) => `-${at + 1} cl`);
+  const lines = afterEnter(`strata\n1200.55-1201 ts\n${layers.join('\n')}\n|`).split('\n');
+  expect(lines.at(-2)).toBe('          - 60     cl');
+  expect(lines[2]).toBe('-1 cl');
+});

@@ -23,15 +23,15 @@ function withDepths(line: Line, text: string): string {
 
 const behindDepths = ({ text, depths }: Line): string => text.slice(depths?.end ?? 0).trim();
 
-/** Puts the depths of a section's lines into columns; words stay as they were typed. */
-export function linedUp(lines: readonly Line[]): LinedUp {
+/** Puts the depths of a section's lines into columns; words stay as they were typed. Only the first `most` lines are moved, by the width of all. */
+export function linedUp(lines: readonly Line[], most = Number.POSITIVE_INFINITY): LinedUp {
   const cells = lines.map((line) => (isInterval(line) && isWritable(line) ? depthCells(line) : null));
   const held = cells.filter((each) => each !== null);
   if (held.length === 0) return { texts: lines.map(({ text }) => text), dashColumn: null };
   const widths = depthWidths(held);
   const texts = lines.map((line, at) => {
     const own = cells[at];
-    return own ? withDepths(line, layDepths(own, widths, behindDepths(line))) : line.text;
+    return own && at < most ? withDepths(line, layDepths(own, widths, behindDepths(line))) : line.text;
   });
   return { texts, dashColumn: dashColumnOf(widths) };
 }
