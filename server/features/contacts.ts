@@ -3,14 +3,13 @@ import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import type { Depth, Interval, WellLog } from '../model/log.ts';
 import { areSame, depthAt, depthsOn } from './depths.ts';
-import { entryOf, intervalsIn } from './entries.ts';
+import { entryOf, leadingInterval } from './entries.ts';
 import { lineAt, type Position } from './position.ts';
 
 /** The top that a line takes from the base above it, where it begins with the dash. */
 function continuedTop({ log }: Snapshot, line: Line, number: number): Depth | null {
   if (line.row === null || line.depths?.kind !== 'interval' || line.depths.from !== null) return null;
-  const entry = entryOf(log, line.row, number);
-  const interval = entry === null ? undefined : intervalsIn(entry, number)[0];
+  const interval = leadingInterval(entryOf(log, line.row, number));
   return interval?.continued === true ? interval.top : null;
 }
 

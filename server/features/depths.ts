@@ -1,7 +1,7 @@
 import type { Columns } from '../../grammar/span.ts';
-import type { Line } from '../../grammar/tree.ts';
+import type { Line, Quantity, Value } from '../../grammar/tree.ts';
 import type { FileUnits } from '../model/log.ts';
-import { type Amount, amountsOf, siOf } from './amounts.ts';
+import { siOf } from './amounts.ts';
 import { touches } from './position.ts';
 
 /** Two depths are one where they differ by less than this, in metres. */
@@ -17,18 +17,27 @@ export interface WrittenDepth extends Columns {
   readonly isLevel: boolean;
 }
 
-const isDepth = ({ role, slot, quantity }: Amount): boolean =>
-  role === 'depth' && quantity.datum !== 'toc' && (slot === null || placeSlots.has(slot.slot));
+const quantitiesOf = (value: Value): readonly Quantity[] => {
+  if (value.kind === 'quantity') return [value];
+  if (value.kind === 'interval') return value.from === null ? [value.to] : [value.from, value.to];
+  return value.kind === 'list' ? value.values.flatMap(quantitiesOf) : [];
+};
+
+function writtenDepth(quantity: Quantity, isLevel: boolean, units: FileUnits): readonly WrittenDepth[] {
+  const metres = quantity.datum === 'toc' ? null : siOf({ quantity, role: 'depth', slot: null }, units);
+  return metres === null ? [] : [{ start: quantity.start, end: quantity.end, metres, isLevel }];
+}
 
 /** The depths that a line names; those from the top of the casing and those that are not known are left out. */
 export function depthsOn(line: Line, units: FileUnits): readonly WrittenDepth[] {
-  return amountsOf(line)
-    .filter(isDepth)
-    .flatMap((amount) => {
-      const metres = siOf(amount, units);
-      const isLevel = line.row === 'level' || amount.slot?.slot === 'level';
-      return metres === null ? [] : [{ start: amount.quantity.start, end: amount.quantity.end, metres, isLevel }];
-    });
+  const leading = line.depths === null ? [] : quantitiesOf(line.depths);
+  const depths = leading.flatMap((quantity) => writtenDepth(quantity, line.row === 'level', units));
+  const places = line.items.filter(({ slot }) => placeSlots.has(slot));
+  if (places.length === 0) return depths;
+  const others = places.flatMap(({ slot, value }) =>
+    quantitiesOf(value).flatMap((quantity) => writtenDepth(quantity, slot === 'level', units)),
+  );
+  return [...depths, ...others];
 }
 
 /** The depth under the cursor. */

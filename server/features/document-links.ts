@@ -14,11 +14,12 @@ export interface Link {
 }
 
 /** A path that stays among the files beside the log: no scheme, no root, nothing odd. */
-const isPath = (text: string): boolean => text !== '' && !/^[\\/]|^[a-z][a-z+.-]*:|[\p{Cc}<>"|?*]/iu.test(text);
+const isPath = (text: string, before: string): boolean =>
+  text !== '' && /^\s?$/.test(before) && !/^[\\/]|^[a-z][a-z+.-]*:|[\p{Cc}<>"|?*]/iu.test(text);
 
 function photoLinks(line: Line, number: number): readonly Link[] {
   return line.items.flatMap(({ slot, value }) =>
-    slot === 'file' && value.kind === 'text' && isPath(value.text)
+    slot === 'file' && value.kind === 'text' && isPath(value.text, line.text.charAt(value.start - 1))
       ? [{ span: spanAt(number, value), to: 'file' as const, name: value.text, tooltip: 'Open the picture' }]
       : [],
   );

@@ -1,4 +1,4 @@
-import { type Span, spanAt } from '../../grammar/span.ts';
+import type { Span } from '../../grammar/span.ts';
 import { rowById } from '../../grammar/table.ts';
 import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
@@ -16,14 +16,16 @@ export interface Outline {
 
 const longestName = 120;
 
+const oddBlanks = /\s{2}|[^\S ]/;
+
 const short = (text: string): string => {
-  const plain = text.replace(/\s+/g, ' ').trim();
+  const plain = (oddBlanks.test(text) ? text.replace(/\s+/g, ' ') : text).trim();
   return plain.length > longestName ? `${plain.slice(0, longestName)}…` : plain;
 };
 
-const textSpan = (line: Line, number: number): Span => {
-  const end = line.text.trimEnd().length;
-  return spanAt(number, { start: Math.min(line.text.length - line.text.trimStart().length, end), end });
+const textSpan = ({ text }: Line, number: number): Span => {
+  const end = text.trimEnd().length;
+  return { line: number, start: Math.min(Math.max(0, text.search(/\S/)), end), end };
 };
 
 const depthsText = (line: Line): string =>
@@ -48,19 +50,24 @@ const materialOf = (line: Line): string | null => {
   return described?.kind === 'description' ? (described.description.principal?.name ?? null) : null;
 };
 
+const none: readonly Outline[] = [];
+
 function partOf(line: Line, number: number): Outline {
   const name = line.keyword?.written ?? materialOf(line) ?? (itemsText(line) || '?');
-  const detail = [depthsText(line), line.keyword === null ? '' : itemsText(line)].filter(Boolean).join(' ');
-  return { name: short(name), detail, kind: kindOf(line), span: textSpan(line, number), last: number, children: [] };
+  const detail =
+    line.keyword === null ? depthsText(line) : [depthsText(line), itemsText(line)].filter(Boolean).join(' ');
+  return { name: short(name), detail, kind: kindOf(line), span: textSpan(line, number), last: number, children: none };
 }
 
 function sectionOutline({ id, first, last }: Section, lines: readonly Line[]): Outline | null {
   const line = lines[first];
   if (line === undefined) return null;
-  const children = lines.slice(first + 1, last + 1).flatMap((child, at) => {
-    const part = child.row === null || rowById(child.row).of.length === 0 ? null : partOf(child, first + 1 + at);
-    return part === null ? [] : [part];
-  });
+  const children: Outline[] = [];
+  for (let number = first + 1; number <= last; number += 1) {
+    const child = lines[number];
+    if (child !== undefined && child.row !== null && rowById(child.row).of.length > 0)
+      children.push(partOf(child, number));
+  }
   const kind = stringSections.has(id) ? 'string' : 'section';
   const detail = [depthsText(line), itemsText(line)].filter(Boolean).join(' ');
   return { name: id, detail: short(detail), kind, span: textSpan(line, first), last, children };

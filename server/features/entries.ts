@@ -87,6 +87,12 @@ function collect<T extends object>(value: object, line: number, wanted: (value: 
   return childrenOf(value, line).flatMap((child) => collect(child, line, wanted));
 }
 
+/** The interval that a line of the log begins with. Nothing else of the line is looked at. */
+export function leadingInterval(entry: object | null): Interval | null {
+  const interval = entry !== null && 'interval' in entry ? entry.interval : null;
+  return typeof interval === 'object' && interval !== null && isInterval(interval) ? interval : null;
+}
+
 /** The intervals that a line of the log holds. */
 export const intervalsIn = (entry: object, line: number): readonly Interval[] => collect(entry, line, isInterval);
 

@@ -29,9 +29,7 @@ export interface Refactored {
 /** What is offered at a selection: to one who asks everything, else only what the place itself suggests. */
 export const refactorings = (snapshot: Snapshot, selection: Selection, asked: boolean): readonly Refactored[] =>
   all.flatMap(({ id, kind, offers }) =>
-    offers(snapshot, selection)
-      .filter(({ unasked }) => asked || unasked)
-      .map(({ name, title }) => ({ id, name, title, kind })),
+    offers(snapshot, selection, asked).map(({ name, title }) => ({ id, name, title, kind })),
   );
 
 /** The change of one that was offered; none where there is nothing to do. */

@@ -51,9 +51,10 @@ const readsAs = (text: string, section: string | null, id: string): boolean => {
 /** Why a well cannot be called so; null where it can. `taken` are the ids of the other wells of the folder. */
 export function whyNoId(id: string, taken: readonly string[]): string | null {
   if (/^[\s?]*$/.test(id)) return 'A well needs an id: write letters or digits.';
+  if (/\p{Cc}/u.test(id)) return 'An id stands on one line: leave out line ends and tabs.';
   if (id.trim() !== id) return 'An id begins and ends with a letter, a digit or a mark, not with a blank.';
   if (!readsAs(`well ${id}`, null, id))
-    return `"${id}" would not be read again as the id of a well: leave out line ends and "# allow".`;
+    return `"${id}" would not be read again as the id of a well: leave out "# allow".`;
   if (!readsAs(`observed ${id}, r 1`, 'test', id))
     return `"${id}" could not stand behind "observed" in the test of another well: leave out commas, semicolons, quotes, number signs, and words such as "dd" or "r".`;
   const other = taken.find((each) => sameId(each, id));

@@ -1,6 +1,6 @@
 import { fromSi, unitById } from '../../../grammar/units.ts';
 import { numberText, unitText } from '../display.ts';
-import { entryOf, intervalsIn } from '../entries.ts';
+import { entryOf, leadingInterval } from '../entries.ts';
 import type { HintSource } from './hint.ts';
 
 const layered = new Set(['strata', 'strata.line', 'hole', 'hole.line', 'abandonment.line']);
@@ -8,9 +8,8 @@ const layered = new Set(['strata', 'strata.line', 'hole', 'hole.line', 'abandonm
 /** How thick a layer is. One that begins at the ground says so itself. */
 export const thicknessHints: HintSource = ({ log }, { row, depths }, number) => {
   if (row === null || !layered.has(row) || depths?.kind !== 'interval') return [];
-  const entry = entryOf(log, row, number);
   const unit = unitById(log.units.depth);
-  const interval = entry === null ? undefined : intervalsIn(entry, number)[0];
+  const interval = leadingInterval(entryOf(log, row, number));
   const [top, bottom] = [interval?.top?.value ?? null, interval?.bottom?.value ?? null];
   if (unit === undefined || top === null || bottom === null || top === 0) return [];
   const text = `${numberText(fromSi(bottom - top, unit))} ${unitText(unit.id)}`;

@@ -78,11 +78,11 @@ const titles = { us: 'Convert the file to feet and inches', metric: 'Convert the
 export const convertUnits: Refactoring = {
   id: 'convert-units',
   kind: 'refactor.rewrite',
-  offers: (snapshot, selection) => {
+  offers: (snapshot, selection, asked) => {
     const conversion = conversionOf(snapshot.log.units);
-    if (conversion === null) return [];
-    const unasked = snapshot.tree.lines[selection.first.line]?.row === 'units';
-    return [{ name: 'all', title: conversion.toUs ? titles.us : titles.metric, unasked }];
+    const suggestsItself = snapshot.tree.lines[selection.first.line]?.row === 'units';
+    if (conversion === null || !(asked || suggestsItself)) return [];
+    return [{ name: 'all', title: conversion.toUs ? titles.us : titles.metric }];
   },
   changes,
 };

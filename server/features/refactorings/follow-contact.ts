@@ -52,7 +52,6 @@ export const followContact: Refactoring = {
       {
         name: 'top',
         title: `Let the next line begin at ${depthAs(contact.top, contact.base.value ?? 0)}`,
-        unasked: true,
       },
     ];
   },

@@ -15,11 +15,11 @@ const depthsAsked: Readonly<Record<Row['depths'], string>> = {
   optional: '',
 };
 
-/** A question mark for each thing that is expected of a line, one at least. */
+/** A question mark for each thing that is expected of a line. */
 function questions({ depths, slots }: Row): string {
   const expected = slots.filter((slot) => slot.expected).map(() => '?');
   const parts = [depthsAsked[depths], ...expected].filter((part) => part !== '');
-  return parts.length === 0 ? '?' : parts.join('  ');
+  return parts.join('  ');
 }
 
 /** Hole and strata begin at the ground, where nothing stands above. */
@@ -32,7 +32,7 @@ function firstLine(row: Row): string {
 /** A section as questions for the crew. */
 export function sectionOfQuestions(row: Row): string {
   const keyword = row.keywords[0] ?? row.id;
-  const head = row.slots.length === 0 && row.lines !== null ? keyword : `${keyword}  ${questions(row)}`;
+  const head = `${keyword}  ${questions(row)}`.trimEnd();
   return row.lines === null ? head : `${head}\n  ${firstLine(rowById(row.lines))}`;
 }
 
@@ -48,14 +48,11 @@ function appended({ lines }: Snapshot, text: string): Change {
 export const missingSection: Refactoring = {
   id: 'missing-section',
   kind: 'refactor.rewrite',
-  offers: (snapshot) =>
-    missingSections(snapshot, givenRows(snapshot))
-      .slice(0, mostOffered)
-      .map(({ id }) => ({
-        name: id,
-        title: `Add what is missing: ${id}, with a question mark for each fact`,
-        unasked: false,
-      })),
+  offers: (snapshot, _, asked) =>
+    (asked ? missingSections(snapshot, givenRows(snapshot)) : []).slice(0, mostOffered).map(({ id }) => ({
+      name: id,
+      title: `Add what is missing: ${id}, with a question mark for each fact`,
+    })),
   changes: (snapshot, _, name) => {
     const row = table.find(({ id }) => id === name);
     return row === undefined ? [] : [appended(snapshot, sectionOfQuestions(row))];

@@ -7,15 +7,16 @@ export interface Offer {
   /** What it is known by among those of its refactoring. */
   readonly name: string;
   readonly title: string;
-  /** True where the place itself suggests it; else it is told of only to one who asks. */
-  readonly unasked: boolean;
 }
 
 export interface Refactoring {
   readonly id: string;
   readonly kind: 'refactor.rewrite' | 'refactor.move' | 'refactor.extract';
-  /** What it has to offer there. Quick, whatever the length of the log. */
-  readonly offers: (snapshot: Snapshot, selection: Selection) => readonly Offer[];
+  /**
+   * What it has to offer there: all of it to one who asks, else only what the place itself suggests. Quick, whatever the
+   * length of the log.
+   */
+  readonly offers: (snapshot: Snapshot, selection: Selection, asked: boolean) => readonly Offer[];
   /** The change of one of its offers; none where there turns out to be nothing to do. */
   readonly changes: (snapshot: Snapshot, selection: Selection, name: string) => readonly Change[];
 }

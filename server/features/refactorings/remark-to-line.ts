@@ -88,7 +88,7 @@ export const remarkToLine: Refactoring = {
   offers: ({ tree }, { first }) => {
     const line = tree.lines[first.line];
     const told = line === undefined ? null : toldBy(line);
-    return told === null ? [] : [{ name: 'line', title: titleOf(told), unasked: true }];
+    return told === null ? [] : [{ name: 'line', title: titleOf(told) }];
   },
   changes: (snapshot, { first }) => {
     const line = snapshot.tree.lines[first.line];

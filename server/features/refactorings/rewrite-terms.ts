@@ -72,14 +72,15 @@ const bothWays: readonly Way[] = ['expand', 'shorten'];
 export const rewriteTerms: Refactoring = {
   id: 'rewrite-terms',
   kind: 'refactor.rewrite',
-  offers: (snapshot, selection) => {
+  offers: (snapshot, selection, asked) => {
+    if (!asked) return [];
     const { first, last } = linesOf(snapshot, selection);
     const looked = Math.min(last, first + mostLooked);
     return bothWays.flatMap((way) => [
       ...(changesIn(snapshot, first, looked, way).length > 0
-        ? [{ name: `${way} lines`, title: titles[way].lines, unasked: false }]
+        ? [{ name: `${way} lines`, title: titles[way].lines }]
         : []),
-      { name: `${way} file`, title: titles[way].file, unasked: false },
+      { name: `${way} file`, title: titles[way].file },
     ]);
   },
   changes: (snapshot, selection, name) => {

@@ -1,7 +1,7 @@
 import type { Line } from '../../../grammar/tree.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import type { Interval } from '../../model/log.ts';
-import { depthsIn, entryOf, intervalsIn } from '../entries.ts';
+import { entryOf, leadingInterval } from '../entries.ts';
 import { type Section, sectionsOf } from '../sections.ts';
 import type { Change } from './change.ts';
 import type { Refactoring } from './refactoring.ts';
@@ -19,16 +19,16 @@ interface Unit {
 const saysNothing = (line: Line): boolean =>
   line.keyword === null && line.depths === null && line.items.length === 0 && line.problems.length === 0;
 
+const singleDepth = (entry: object | null): number | null => {
+  const depth = entry !== null && 'depth' in entry ? entry.depth : null;
+  return typeof depth === 'object' && depth !== null && 'value' in depth ? Number(depth.value ?? Number.NaN) : null;
+};
+
 function unitAt(snapshot: Snapshot, first: number, number: number, row: string, before: number): Unit {
   const entry = entryOf(snapshot.log, row, number);
-  const interval = entry === null ? null : (intervalsIn(entry, number)[0] ?? null);
-  const top =
-    interval === null
-      ? entry === null
-        ? null
-        : (depthsIn(entry, number)[0]?.value ?? null)
-      : (interval.top?.value ?? null);
-  return { first, number, top: top ?? before, interval };
+  const interval = leadingInterval(entry);
+  const top = interval === null ? singleDepth(entry) : (interval.top?.value ?? null);
+  return { first, number, top: top === null || Number.isNaN(top) ? before : top, interval };
 }
 
 /** Runs of depth lines that nothing else parts; a depth that nobody knows stays behind the one before it. */
@@ -99,7 +99,7 @@ export const sortLines: Refactoring = {
   offers: (snapshot, { first }) => {
     const section = sectionAt(snapshot, first.line);
     if (section === undefined || runsOf(snapshot, section).every(isSorted)) return [];
-    return [{ name: 'section', title: `Sort the lines of ${section.id} by depth`, unasked: true }];
+    return [{ name: 'section', title: `Sort the lines of ${section.id} by depth` }];
   },
   changes: (snapshot, { first }) => {
     const section = sectionAt(snapshot, first.line);
