@@ -1,11 +1,10 @@
 import { packById } from '../packs/index.ts';
-import type { Example } from '../rules/rule.ts';
 import { describePack } from './hover/pack.ts';
 import { codeBlock, escapeMarkdown, paragraphs } from './markdown.ts';
 import { ruleById } from './rules.ts';
 
-const examples = (title: string, given: readonly Example[]): string | null =>
-  given.length === 0 ? null : paragraphs([`## ${title}`, ...given.map(({ text }) => codeBlock(text))]);
+const examples = (title: string, given: readonly string[]): string | null =>
+  given.length === 0 ? null : paragraphs([`## ${title}`, ...given.map(codeBlock)]);
 
 /** A rule as a page in Markdown: why, what to do, its source, and what it reports and lets pass; null for one that does not exist. */
 export function rulePage(id: string): string | null {
@@ -16,10 +15,12 @@ export function rulePage(id: string): string | null {
     `**${escapeMarkdown(rule.title)}** (${rule.severity})`,
     rule.why,
     `**What to do.** ${rule.mend}`,
+    rule.unfixed === undefined ? null : `**No fix is offered.** ${rule.unfixed}`,
+    rule.crew === undefined ? null : `**Asked of the crew.** ${rule.crew}`,
     `**Source.** ${rule.source}`,
     `To silence it for one line: \`# allow ${rule.id}: reason\`.`,
-    examples('Reported, between the brackets', rule.flagged),
-    examples('Not reported', rule.silent),
+    examples('Reported, between the brackets', rule.flaggedTexts),
+    examples('Not reported', rule.silentTexts),
   ]);
 }
 

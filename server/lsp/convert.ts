@@ -53,12 +53,14 @@ const severities: Readonly<Record<Severity, DiagnosticSeverity>> = {
 
 const superfluous = new Set(['allow-silences-nothing']);
 
-export function diagnosticOf(finding: Finding, uri: string): Diagnostic {
+/** `link` is where the code leads, if anywhere. */
+export function diagnosticOf(finding: Finding, uri: string, link: string | null = null): Diagnostic {
   const related = finding.related ?? [];
   return {
     range: rangeOf(finding.span),
     severity: severities[finding.severity],
     code: finding.rule,
+    ...(link !== null && { codeDescription: { href: link } }),
     source: 'drillhand',
     message: finding.message,
     ...(superfluous.has(finding.rule) && { tags: [DiagnosticTag.Unnecessary] }),

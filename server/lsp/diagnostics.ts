@@ -1,6 +1,10 @@
 import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver';
+import { ruleById } from '../features/rules.ts';
+import { clauseAt } from '../packs/index.ts';
+import type { Limits } from '../packs/limits.ts';
 import type { Finding } from '../rules/rule.ts';
 import { diagnosticOf } from './convert.ts';
+import { pageAddress } from './page-address.ts';
 
 /** More than an editor shows of one file. */
 const most = 1000;
@@ -16,9 +20,26 @@ const remainder = (count: number): Diagnostic => ({
   message: `${count} more findings of this file are not shown; mend the gravest first`,
 });
 
-/** The findings of a file as the editor shows them; of very many the gravest, and how many are left out. */
-export function diagnosticsOf(findings: readonly Finding[], uri: string): Diagnostic[] {
-  if (findings.length <= most) return findings.map((finding) => diagnosticOf(finding, uri));
+/** Where the code of a finding leads; null for nowhere. */
+export type LinkOf = (finding: Finding) => string | null;
+
+/**
+ * What a finding rests on, as an address: the section of the pack where that is public, else the page of its rule where
+ * the editor shows such pages.
+ */
+export const linkTo =
+  (limits: Limits, showsPages: boolean): LinkOf =>
+  ({ rule, limit }) =>
+    clauseAt(limits, limit ?? '')?.clause.address ??
+    (showsPages && ruleById(rule) !== undefined ? pageAddress('rule', rule) : null);
+
+/**
+ * The findings of a file as the editor shows them, with the links of their codes; of very many the gravest, and how
+ * many are left out.
+ */
+export function diagnosticsOf(findings: readonly Finding[], uri: string, linkOf: LinkOf = () => null): Diagnostic[] {
+  const shown = (finding: Finding) => diagnosticOf(finding, uri, linkOf(finding));
+  if (findings.length <= most) return findings.map(shown);
   const gravest = [...findings].sort(graver).slice(0, most - 1);
-  return [...gravest.map((finding) => diagnosticOf(finding, uri)), remainder(findings.length - gravest.length)];
+  return [...gravest.map(shown), remainder(findings.length - gravest.length)];
 }

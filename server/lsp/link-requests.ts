@@ -3,7 +3,8 @@ import { documentLinks, type Link } from '../features/document-links.ts';
 import { packPage, rulePage } from '../features/page.ts';
 import { canonical, folderOf } from './address.ts';
 import { rangeOf } from './convert.ts';
-import { type PageParams, pageRequest, pageScheme } from './protocol.ts';
+import { pageAddress } from './page-address.ts';
+import { type PageParams, pageRequest } from './protocol.ts';
 import { onDocument, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
 
@@ -16,9 +17,6 @@ function addressOf(folder: string, path: string): string {
   }
   return parts.join('/');
 }
-
-const pageAddress = (kind: 'rule' | 'pack', id: string): string =>
-  `${pageScheme}:/${kind}/${encodeURIComponent(id)}.md`;
 
 /** Where a link leads; null for a page that this editor does not show. */
 function targetOf({ to, name }: Link, uri: string, session: Session): string | null {

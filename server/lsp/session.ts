@@ -9,8 +9,9 @@ import {
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
 import { type UsedWords, usedWords } from '../features/completion/used-words.ts';
 import { type Shows, showsAll } from '../features/shows.ts';
+import type { Finding } from '../rules/rule.ts';
 import { canonical } from './address.ts';
-import { diagnosticsOf } from './diagnostics.ts';
+import { diagnosticsOf, type LinkOf, linkTo } from './diagnostics.ts';
 import type { TextChange } from './documents.ts';
 import { type Files, noFiles } from './files.ts';
 import { OpenLog } from './open-log.ts';
@@ -33,6 +34,9 @@ export interface World {
 }
 
 const errorText = (error: unknown): string => (error instanceof Error ? (error.stack ?? error.message) : String(error));
+
+const withFindings = (snapshot: Snapshot, more: readonly Finding[]): Snapshot =>
+  more.length === 0 ? snapshot : { ...snapshot, findings: [...snapshot.findings, ...more] };
 
 const afterAWhile = (): Promise<null> =>
   new Promise((resolve) => {
@@ -108,12 +112,16 @@ export class Session {
     const open = [...this.#logs.values()].filter((log) => isBeside(canonical(log.uri)));
     const known = new Set(open.map((log) => canonical(log.uri)));
     const closed = this.folder.logs().filter((log) => isBeside(log.uri) && !known.has(log.uri));
-    return [...open.map((log) => usedWords(log.snapshot().tree.lines)), ...closed.map(({ used }) => used)].slice(0, mostBeside);
+    return [...open.map((log) => usedWords(log.snapshot().tree.lines)), ...closed.map(({ used }) => used)].slice(
+      0,
+      mostBeside,
+    );
   }
 
-  /** What is known of an open log now; null for one that is not open. */
+  /** What is known of an open log now, what the folder's rules say of it included; null for one that is not open. */
   snapshot(uri: string): Snapshot | null {
-    return this.#logs.get(uri)?.snapshot() ?? null;
+    const snapshot = this.#logs.get(uri)?.snapshot();
+    return snapshot === undefined ? null : withFindings(snapshot, this.folder.findingsOf(canonical(uri)));
   }
 
   /** What an open log's user wants to see beside its text. */
@@ -254,16 +262,22 @@ export class Session {
     }
   }
 
+  /** An editor that does not say that it shows links is sent none. */
+  #linkOf({ limits }: Snapshot): LinkOf {
+    const isShown = this.#client.textDocument?.publishDiagnostics?.codeDescriptionSupport === true;
+    return isShown ? linkTo(limits, this.#showsPages) : () => null;
+  }
+
   #publish(uri: string): void {
     const log = this.#logs.get(uri);
     if (log === undefined) return;
     try {
       const snapshot = log.snapshot();
       const address = canonical(uri);
-      const findings = [...snapshot.findings, ...this.folder.findingsOf(address)];
+      const { findings } = withFindings(snapshot, this.folder.findingsOf(address));
       this.folder.takeIn(address, { snapshot, settings: log.settings });
       const { version } = log;
-      this.#send(uri, { uri, version, diagnostics: diagnosticsOf(findings, uri) });
+      this.#send(uri, { uri, version, diagnostics: diagnosticsOf(findings, uri, this.#linkOf(snapshot)) });
       const analysed: AnalysedParams = { uri, version };
       this.connection.sendNotification(analysedNotification, analysed).catch(() => {});
     } catch (error) {

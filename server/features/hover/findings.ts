@@ -9,7 +9,9 @@ import type { HoverPlace, HoverSource } from './source.ts';
 function limitLine(finding: Finding, { snapshot }: HoverPlace): string | null {
   const found = clauseAt(snapshot.limits, finding.limit ?? '');
   if (found === null) return null;
-  return `Limit of ${codeSpan(found.pack.id)}: ${escapeMarkdown(found.clause.text)} (${limitSource(found.clause)})`;
+  const { text, address } = found.clause;
+  const link = address === null ? '' : ` [Read the section](${address})`;
+  return `Limit of ${codeSpan(found.pack.id)}: ${escapeMarkdown(text)} (${limitSource(found.clause)})${link}`;
 }
 
 function describeFinding(finding: Finding, place: HoverPlace): string {
@@ -18,6 +20,7 @@ function describeFinding(finding: Finding, place: HoverPlace): string {
     `${codeSpan(finding.rule)}: ${escapeMarkdown(finding.message)}`,
     rule === undefined ? null : `Why: ${rule.why}`,
     rule === undefined ? null : `What to do: ${rule.mend}`,
+    finding.crew ? `Ask the crew: ${escapeMarkdown(finding.crew)}` : null,
     limitLine(finding, place),
     rule === undefined ? null : `Source: ${rule.source}`,
   ]);
