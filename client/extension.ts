@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { registerExports } from './export/exports.ts';
+import { registerWells } from './folder/wells-view.ts';
 import { registerFurniture } from './furniture/furniture.ts';
 import { registerLens } from './lens/lens.ts';
 import { registerNotes } from './notes/notes.ts';
@@ -27,6 +28,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     ...registerFurniture(server),
     ...registerPages(server),
     ...registerLens(),
+    ...registerWells(context, server),
   );
   await server.start();
 }
