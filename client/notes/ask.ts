@@ -103,7 +103,7 @@ const typeColumns = (question: NotesQuestion): Thenable<string | undefined> =>
   vscode.window.showInputBox({
     title: questionNames().columns,
     prompt: vscode.l10n.t(
-      'from, to, interval, thickness, description, colour, detail, remark or well = a column’s name or number',
+      'from, to, interval, thickness, description, colour, detail, remark, well or water = a column’s name or number',
     ),
     value: question.answers[0] ?? 'from=1,to=2,description=3',
     ignoreFocusOut: true,

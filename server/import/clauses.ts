@@ -107,7 +107,7 @@ const signs: readonly Sign[] = [
   { kind: 'shoe', form: /^(?:with |w\/ ?)?(?:a )?(?:(?:drive|drv|float|guide|ring|casing|csg) )?shoe\b/i },
   {
     kind: 'casing',
-    form: /\b(?:csg|csng|casing|cased|liner)\b|\b(?:steel|pvc|plastic|galv\w*|stainless|drive) pipe\b|^(?:drove|set|ran) .*\b(?:steel|pvc|plastic|pipe)\b/i,
+    form: /\b(?:csg|csng|casing|cased|liner)\b|\b(?:steel|pvc|plastic|galv\w*|stainless|drive) pipe\b|^pipe\b|^(?:drove|set|ran) .*\b(?:steel|pvc|plastic|pipe)\b/i,
   },
   {
     kind: 'test',
@@ -115,6 +115,9 @@ const signs: readonly Sign[] = [
   },
   { kind: 'hole', form: /\b(?:hole|borehole|bore|bit|reamed|drilled)\b/i },
 ];
+
+/** A bit or a hole that is named before its size. */
+const namesBit = /^(?:bit|hole)(?: size| dia\w*)\b/i;
 
 const hasLength = (statement: Statement): boolean =>
   statement.tokens.some(({ kind }) => kind === 'length' || kind === 'interval');
@@ -131,7 +134,7 @@ export const speaksOfWork =
 /** True where the sign is meant, and not a word of the ground that looks like one. */
 function isMeant({ kind }: Sign, statement: Statement): boolean {
   if (kind === 'test') return textsOf(statement, 'rate').length > 0;
-  if (kind === 'hole') return sizes(statement) > 0;
+  if (kind === 'hole') return sizes(statement) > 0 || namesBit.test(statement.text);
   if (kind === 'total-depth') return hasLength(statement) && textsOf(statement, 'rate').length === 0;
   if (kind === 'drawdown') return hasLength(statement) && textsOf(statement, 'rate').length === 0;
   if (kind === 'fill')
@@ -142,7 +145,7 @@ function isMeant({ kind }: Sign, statement: Statement): boolean {
 
 /** Words that may stand with a rate and its depth. */
 const besideRate = new RegExp(
-  String.raw`^(?:at|@|total|found|${waterWord}|fresh|salty?|more|another|add(?:ed|itional)?|about|est\.?|to|ft|[\s,:()-])*$`,
+  String.raw`^(?:at|@|total|found|${waterWord}|fresh|salty?|more|another|made|makes|making|gave|gives|produced|add(?:ed|itional)?|about|est\.?|to|ft|[\s,:()-])*$`,
   'i',
 );
 
@@ -178,15 +181,19 @@ const isRateAlone = (statement: Statement): boolean =>
   textsOf(statement, 'rate').length > 0 && !hasLength(statement) && !/\b(?:total|wtr|water)\b/i.test(statement.text);
 
 /** What tells more of a string: its stick-up, its perforations. */
-const belongsToString = /\bstick ?-?up\b|^(?:perf\w*|slotted)\b|\babove (?:ground|grade)\b/i;
+const belongsToString = /\bstick ?-?up\b|\bwall(?: thickness)?$|^(?:perf\w*|slotted)\b|\babove (?:ground|grade)\b/i;
+
+const isWordless = (text: string, dates: 'dmy' | 'mdy' | null): boolean =>
+  /^(?:[\s.,]|\bto\b)*$/.test(wordsOf(statementOf(text, dates)));
 
 const takesDepths = new Set<Kind | null>(['fill', 'bags', 'casing', 'screen', 'hole', 'lost', 'abandonment']);
 
 /** Depths without a word, behind work that has none yet: `grout, 10 bags, 0-35`. */
 function areItsDepths(piece: Clause, before: Clause, dates: 'dmy' | 'mdy' | null): boolean {
   if (piece.kind !== 'layer' || !takesDepths.has(before.kind)) return false;
-  const isBare = /^[\s.,]*$/.test(wordsOf(statementOf(piece.text, dates)));
-  return isBare && !statementOf(before.text, dates).tokens.some(({ kind }) => kind === 'interval');
+  return (
+    isWordless(piece.text, dates) && !statementOf(before.text, dates).tokens.some(({ kind }) => kind === 'interval')
+  );
 }
 
 /** True where a piece only goes on with the clause before it. */
@@ -208,8 +215,10 @@ function endsInDepths({ kind, text }: Clause, dates: 'dmy' | 'mdy' | null): bool
 export function clausesOf(text: string, dates: 'dmy' | 'mdy' | null): Clause[] {
   const clauses: Clause[] = [];
   for (const words of pieces(text)) {
-    const piece = { kind: kindOf(words, dates), text: words };
     const last = clauses.at(-1);
+    const found = { kind: kindOf(words, dates), text: words };
+    const isNextBit = last?.kind === 'hole' && found.kind === 'layer' && isWordless(words, dates);
+    const piece = isNextBit ? { kind: last.kind, text: `bit size ${words}` } : found;
     const isDepth = last?.kind === null && endsInDepths(piece, dates);
     if (last === undefined || !(isDepth || goesOn(piece, last, dates))) clauses.push(piece);
     else clauses[clauses.length - 1] = { kind: isDepth ? 'layer' : last.kind, text: `${last.text}, ${words}` };

@@ -12,6 +12,7 @@ export const roles = [
   'detail',
   'remark',
   'well',
+  'water',
 ] as const;
 export type Role = (typeof roles)[number];
 
@@ -31,6 +32,7 @@ const names: readonly (readonly [Role, RegExp])[] = [
   ['interval', /^(?:depths?|intervals?|depth (?:interval|range)|from to|range)$/],
   ['colour', /^colou?rs?$/],
   ['remark', /^(?:remarks?|comments?|notes?|rem)$/],
+  ['water', /^(?:water|water found|water bearing|yield|water yield)$/],
   ['well', /^(?:well|borehole|bore|hole)(?: ?(?:id|no|number|name))?$/],
   [
     'description',

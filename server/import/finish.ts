@@ -3,12 +3,23 @@ import { faultsOf, readIn } from './check.ts';
 import type { Draft, DraftItem, DraftLayer } from './draft.ts';
 import { type Layers, resolveLayers } from './layers.ts';
 import { inMetres, type Length, lengthText } from './lengths.ts';
-import type { DepthUnit, Entry, NotationLine, Question, ReadNotes, ReadOptions, Trouble } from './notes.ts';
+import type {
+  DepthUnit,
+  Entry,
+  LayerValues,
+  NotationLine,
+  Question,
+  ReadNotes,
+  ReadOptions,
+  Trouble,
+} from './notes.ts';
 
 export interface Drafted {
   readonly drafts: readonly Draft[];
   /** The unit that the notes name for all depths. */
   readonly told: DepthUnit | null;
+  /** What the notes say that the one figure of each layer is. */
+  readonly layers: LayerValues | null;
   readonly troubles: readonly Trouble[];
 }
 
@@ -92,11 +103,11 @@ const unlikeUnits = (told: DepthUnit): Trouble => ({
 });
 
 /** Turns drafts into entries and their text, now that all of them are known. */
-export function finish({ drafts, told, troubles }: Drafted, options: ReadOptions): ReadNotes {
+export function finish({ drafts, told, layers: single, troubles }: Drafted, options: ReadOptions): ReadNotes {
   const { units, question } = unitsOf(drafts, told, options.units);
   const unlike = options.units !== null && told !== null && told !== options.units;
   const bare = units ?? 'ft';
-  const layers = resolveLayers(layersOf(drafts), bare, options.layers);
+  const layers = resolveLayers(layersOf(drafts), bare, options.layers ?? single);
   const deepest = deepestHole(drafts, bare);
   const seen = new Set<string>();
   let next = 0;

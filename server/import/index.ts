@@ -4,7 +4,7 @@ import { openOptions, type Question, type ReadNotes, type ReadOptions } from './
 import { readPlain } from './plain.ts';
 import { readTable, tableIn, tableSaid } from './table.ts';
 import { tidy } from './typography.ts';
-import { tellsUnits } from './units-told.ts';
+import { tellsLayers, tellsUnits } from './units-told.ts';
 
 export { assemble } from './assemble.ts';
 export { faultIn } from './check.ts';
@@ -26,8 +26,13 @@ const drafted = (lines: readonly string[], options: ReadOptions): Drafted | Ques
   const table = options.columns === null ? tableIn(lines) : tableSaid(lines);
   if (table !== null) return readTable(table, lines, options);
   let told = null;
-  for (const line of lines) told ??= tellsUnits(tidy(line.slice(0, 200)));
-  return { drafts: readPlain(lines, 1, options), told, troubles: [] };
+  let layers = null;
+  for (const line of lines) {
+    const text = tidy(line.slice(0, 200));
+    told ??= tellsUnits(text);
+    layers ??= tellsLayers(text);
+  }
+  return { drafts: readPlain(lines, 1, options), told, layers, troubles: [] };
 };
 
 /**

@@ -1,5 +1,5 @@
 import { clausesOf, type Kind, speaksOfWork } from './clauses.ts';
-import { isGround } from './describe.ts';
+import { isGround, remarkOf } from './describe.ts';
 import { both, type Draft, line, nothing, type Outcome } from './draft.ts';
 import { lengthText } from './lengths.ts';
 import type { ReadOptions } from './notes.ts';
@@ -106,6 +106,14 @@ function layerWithDepthsLast(text: string, options: ReadOptions): Outcome | null
   return groundLayer(statement, isGround);
 }
 
+/** What lies within a layer of the same line (`frac @ 88`) is its remark; null where no layer stands before it. */
+function asRemark(all: Outcome, clause: string): Outcome | null {
+  const layer = all.items.at(-1);
+  if (layer?.kind !== 'layer') return null;
+  const remark = layer.remark === null ? remarkOf(clause) : `${layer.remark}, ${remarkOf(clause)}`;
+  return { ...all, items: [...all.items.slice(0, -1), { ...layer, remark }] };
+}
+
 function readTidied(text: string, open: Open, options: ReadOptions): Outcome {
   const told = tellsUnits(text);
   if (told !== null) return nothing;
@@ -121,10 +129,15 @@ function readTidied(text: string, open: Open, options: ReadOptions): Outcome {
   return clausesOf(text, options.dates)
     .map(({ kind, text: clause }) => {
       const statement = statementOf(clause, options.dates);
-      if (kind === 'layer') layer = intervalOf(statement);
-      return kind === 'water' ? waterFound(statement, layer) : readStatement(kind, statement, open);
+      if (kind === 'layer') layer = intervalOf(statement) ?? layer;
+      const outcome = kind === 'water' ? waterFound(statement, layer) : readStatement(kind, statement, open);
+      return { clause, kind, outcome };
     })
-    .reduce(both, nothing);
+    .reduce(
+      (all, { clause, kind, outcome }) =>
+        (kind === 'layer' && outcome.items.length === 0 ? asRemark(all, clause) : null) ?? both(all, outcome),
+      nothing,
+    );
 }
 
 /** Notes in plain text, one draft a line that is not blank. `first` is the number of the first line. */

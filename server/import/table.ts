@@ -12,11 +12,13 @@ import {
   readMap,
   roleNamed,
 } from './columns.ts';
-import { type Draft, type DraftItem, type DraftLayer, line, nothing, type Outcome } from './draft.ts';
+import { both, type Draft, type DraftItem, type DraftLayer, line, nothing, type Outcome } from './draft.ts';
 import type { Drafted } from './finish.ts';
 import type { Length } from './lengths.ts';
 import type { DepthUnit, Question, ReadOptions, Trouble } from './notes.ts';
 import { readPlain } from './plain.ts';
+import { statementOf } from './statement.ts';
+import { waterFound } from './statements/water.ts';
 import { tidy } from './typography.ts';
 import { tellsUnits, unitInName } from './units-told.ts';
 
@@ -73,13 +75,17 @@ const marks: Readonly<Record<Delimiter, RegExp>> = {
   blanks: /\S(?: {2,}|\t)\S/,
 };
 
+/** Rows without a header that each begin with their interval: as lines of text they leave nothing open. */
+const readsAsLines = (rows: readonly TableRow[]): boolean =>
+  rows.every(({ cells: [first = ''] }) => intervalCell(first) !== null);
+
 /** The table that a text is; null where it is notes in plain text. The whole of it is read only if its beginning fits. */
 export function tableIn(lines: readonly string[]): Table | null {
   const sample = lines.filter((each) => each.trim() !== '').slice(0, 60);
   for (const delimiter of delimiters) {
     if (sample.filter((each) => marks[delimiter].test(each)).length < Math.max(2, sample.length / 2)) continue;
     const start = cellsOf(sample, delimiter).rows;
-    if (!isTable(start, headerIn(start))) continue;
+    if (!isTable(start, headerIn(start)) || (headerIn(start) === -1 && readsAsLines(start))) continue;
     const whole = cellsOf(lines, delimiter);
     return { ...whole, delimiter, header: headerIn(whole.rows) };
   }
@@ -175,6 +181,14 @@ function wellOf(row: TableRow, { map }: Reading, above: Above): { items: DraftIt
   return { items: [line('head', `well ${name.replace(/^#/, '').trim()}`)], other: null };
 }
 
+/** Water told in a column of its own: `5 gpm @ 22`, or a rate that belongs to the whole row. */
+function waterIn(row: TableRow, { map, options }: Reading, { from, to }: Depths['layer']): Outcome {
+  const [cell] = cellsAt(row, map.water);
+  if (cell === undefined || /^(?:no|none|dry|-+)$/i.test(cell)) return nothing;
+  if (!/\d/.test(cell)) return { ...nothing, why: [`no place found for the water "${cell}"`] };
+  return waterFound(statementOf(tidy(cell), options.dates), from && to && { from, to });
+}
+
 function rowOutcome(row: TableRow, reading: Reading, above: Above): Outcome {
   const { items, other } = wellOf(row, reading, above);
   if (other !== null) return { ...nothing, why: [`a row of another well, "${other}"; one file is one well`] };
@@ -193,13 +207,14 @@ function rowOutcome(row: TableRow, reading: Reading, above: Above): Outcome {
       why: [words === '' ? 'an empty row' : 'no depths; if the words belong to the row above, add them there'],
     };
   const [remark] = cellsAt(row, reading.map.remark);
+  const water = waterIn(row, reading, found.layer);
   const layer: DraftLayer = {
     kind: 'layer',
     ...found.layer,
     words,
     remark: remark === undefined ? null : tidy(remark).replace(/[#;]/g, ','),
   };
-  return { items: [...items, layer], why, depths: found.depths, openDate: null };
+  return both({ items: [...items, layer], why, depths: found.depths, openDate: null }, water);
 }
 
 const sourceOf = (row: TableRow, lines: readonly string[]): string[] => lines.slice(row.first - 1, row.last);
@@ -297,5 +312,10 @@ export function readTable(table: Table, lines: readonly string[], options: ReadO
   const drafts = [...heading, ...rules, ...body.flatMap((row) => rowDraft(row, reading, above))];
   let told = unitTold(reading);
   for (const { source } of heading) told ??= tellsUnits(tidy(source.join(' ').slice(0, 200)));
-  return { drafts, told, troubles: [...table.troubles, ...unusedTrouble(reading), ...commaTrouble(reading)] };
+  return {
+    drafts,
+    told,
+    layers: null,
+    troubles: [...table.troubles, ...unusedTrouble(reading), ...commaTrouble(reading)],
+  };
 }

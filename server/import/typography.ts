@@ -21,6 +21,11 @@ const withFractions = (text: string): string =>
 /** A list's bullet or number before what it lists. */
 const listMark = /^\s*(?:[\u2022\u25aa\u25e6\u2023\u25cf*]\s*|\(?\d{1,3}\)\s+|\d{1,3}\.\s+(?=\d))/;
 
+/**
+ * `2'-6"` is a length: as an interval it would run upwards. `0'-6"` is one only where an interval goes on behind it.
+ */
+const feetDashInches = /\b((?=[1-9])\d+|0(?='-\d+"\s*(?:to|-)\s*\d))'-((?:\d|1[01])(?:[- ]\d+\/\d+)?)"/g;
+
 /** The ground as the top of the first interval: `GL - 0.35`. */
 const groundLevel = /^\s*(?:from )?(?:g\.?l\.?|ground(?: level| surface)?|surface|grade)(?=\s*(?:-|to)\s*\d)/i;
 
@@ -39,6 +44,8 @@ export function tidy(line: string): string {
     .replace(listMark, '')
     .replace(groundLevel, '0')
     .replace(/''/g, '"')
+    .replace(/(\d) '(?=[\s,;)-]|$)/g, "$1'")
+    .replace(feetDashInches, '$1\'$2"')
     .replace(/\s*(?:\u2026|\.{2,}|_{3,})[\s.]*/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();

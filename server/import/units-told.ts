@@ -1,4 +1,4 @@
-import type { DepthUnit } from './notes.ts';
+import type { DepthUnit, LayerValues } from './notes.ts';
 
 const feet = String.raw`(?:ft|feet|foot|')`;
 const metres = String.raw`(?:m|met(?:re|er)s?)`;
@@ -29,4 +29,12 @@ export function unitInName(name: string): DepthUnit | null {
   const { feet: saysFeet, metres: saysMetres } = inName.exec(name)?.groups ?? {};
   if (saysFeet !== undefined) return 'ft';
   return saysMetres === undefined ? null : 'm';
+}
+
+/** What the one figure of each layer is, where a heading says so (`Depth to bottom (ft): material`); null where it does not. */
+export function tellsLayers(text: string): LayerValues | null {
+  if (/\d/.test(text)) return null;
+  if (/\bdepths? (?:to|of) (?:the )?(?:bottom|base)\b/i.test(text)) return 'bases';
+  if (/\bdepths? (?:to|of) (?:the )?top\b/i.test(text)) return 'tops';
+  return /\bthickness(?:es)?\b/i.test(text) ? 'thickness' : null;
 }

@@ -118,7 +118,7 @@ export const read: Command = {
     'Nothing is guessed: where the notes leave the unit open, or which column is what, the program asks and ends with 2.',
     'Columns are taken from the header without asking only if each part is named once and 95 of 100 cells fit it.',
     'A column of MAP is a name or a number counted from 1; A+B joins two. Parts: from, to, interval, thickness,',
-    'description, colour, detail, remark, well. "to" alone is the base of each layer.',
+    'description, colour, detail, remark, well, water. "to" alone is the base of each layer.',
     'Ends with 1 where something was not understood in full, or a question is open that kept a "?".',
   ],
   run,

@@ -20,7 +20,7 @@ export interface StringSoFar {
 }
 
 const ignored =
-  /^(?:csg|csng|casing|casings|cased|pipe|liner|set|ran|run|installed|put|drove|landed|wall|nominal|dia|diam|diameter|bottom|top|stick|stickup|stick-up|above|ground|grade|surface|length|long|total|hole|joint|joints|string|inner|outer|protective|w|x|pc|pcs|ags|wt|drive|shoe)\.?:?$/i;
+  /^(?:csg|csng|casing|casings|cased|pipe|liner|set|ran|run|installed|put|drove|landed|wall|nominal|dia|diam|diameter|bottom|top|stick|stickup|stick-up|above|ground|grade|surface|length|long|total|od|o\.d\.|hole|joint|joints|string|inner|outer|protective|w|x|pc|pcs|ags|wt|drive|shoe)\.?:?$/i;
 
 interface Roles {
   readonly top: Length | null;
@@ -61,20 +61,34 @@ function apart(length: Length): { depth: Length; size: string } {
   };
 }
 
+const isWall = (statement: Statement, length: Length): boolean => /^ ?wall\b/i.test(after(statement, length));
+
+interface Sizes {
+  readonly size: string | null;
+  /** A size without its unit, of which the file's unit says what it is. */
+  readonly bareSize: Length | null;
+  /** The lengths that are no sizes. */
+  readonly rest: readonly Length[];
+}
+
+function sizesOf(statement: Statement, lengths: readonly Length[], hasDepths: boolean): Sizes {
+  const wall = lengths.find((each) => isWall(statement, each));
+  const pipe = lengths.find((each) => each !== wall && isSize(each));
+  const rest = lengths.filter((each) => each !== wall && !isSize(each));
+  const [sized] = textsOf(statement, 'size');
+  const size = sized ?? (pipe ? `${lengthText(pipe)}${wall ? ` x ${lengthText(wall)}` : ''}` : null);
+  const bareSize = size === null ? rest.find(({ unit }, at) => unit === null && (hasDepths || at > 0)) : undefined;
+  return { size, bareSize: bareSize ?? null, rest: rest.filter((each) => each !== bareSize) };
+}
+
 function rolesOf(statement: Statement): Roles {
   const interval = intervalOf(statement);
-  const [sized] = textsOf(statement, 'size');
   const lengths = lengthsOf(statement);
   const top = lengths.find((each) => isStickUp(statement, each)) ?? null;
   const others = lengths.filter((each) => each !== top);
-  const sizeLength = others.find(isSize);
-  const size = sized ?? (sizeLength ? lengthText(sizeLength) : null);
-  const rest = others.filter((each) => !isSize(each));
-  const none = { top, bottom: null, isAmount: false, size, bareSize: null, why: [], depths: [] };
-  if (interval) {
-    const bareSize = size === null ? (rest.find(({ unit }) => unit === null) ?? null) : null;
-    return { ...none, top: interval.from, bottom: interval.to, bareSize, depths: [interval.from, interval.to] };
-  }
+  const { size, bareSize, rest } = sizesOf(statement, others, interval !== null);
+  const none = { top, bottom: null, isAmount: false, size, bareSize, why: [], depths: [] };
+  if (interval) return { ...none, top: interval.from, bottom: interval.to, depths: [interval.from, interval.to] };
   const [first] = rest;
   const depths = [...(top ? [top] : []), ...(first ? [first] : [])];
   if (first === undefined) return { ...none, depths };

@@ -1,5 +1,5 @@
 import { type DraftItem, line, type Outcome } from '../draft.ts';
-import { type Length, lengthText } from '../lengths.ts';
+import { type Length, lengthsIn, lengthText } from '../lengths.ts';
 import { intervalOf, lengthsOf, notTaken, type Statement, termsIn, wordsOf } from '../statement.ts';
 import { intervalText } from '../tokens.ts';
 
@@ -8,8 +8,24 @@ const ignored =
 
 const isSize = ({ unit }: Length): boolean => unit === 'in' || unit === 'mm' || unit === 'cm';
 
+/** `bit size 8 3/4 to 45`: a size without its unit, and how deep it went. */
+const bareSize =
+  /^(?:bit|hole)(?: size| dia\w*)?:? (?<size>\d+(?:[- ]\d+\/\d+|\.\d+)?) to (?<depth>\d+(?:\.\d+)? ?(?:'|ft|feet|m)?)$/i;
+
+function bitByNumber(statement: Statement, above: string | null): HoleOutcome | null {
+  const { size, depth } = bareSize.exec(statement.text)?.groups ?? {};
+  const [length] = depth === undefined ? [] : lengthsIn(depth);
+  if (size === undefined || length === undefined) return null;
+  const text = `${above ?? '0'} - ${lengthText(length)} ${size.replace(' ', '-')}`;
+  return { items: [line('hole', text)], why: [], depths: [length], openDate: null, bottom: lengthText(length) };
+}
+
+type HoleOutcome = Outcome & { readonly bottom: string | null };
+
 /** `0 - 40 10"`, from the bottom of the hole so far where only its end is told. */
-export function holeDrilled(statement: Statement, above: string | null): Outcome & { readonly bottom: string | null } {
+export function holeDrilled(statement: Statement, above: string | null): HoleOutcome {
+  const byNumber = bitByNumber(statement, above);
+  if (byNumber !== null) return byNumber;
   const interval = intervalOf(statement);
   const lengths = lengthsOf(statement);
   const size = lengths.find(isSize);

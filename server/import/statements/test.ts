@@ -3,7 +3,7 @@ import { lengthText } from '../lengths.ts';
 import { before, intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
 
 const ignored =
-  /^(?:test|tested|pump|pumped|pumping|pumps|yield|yields|yielded|flow|water|rate|well|drawdown|drew|down|dd|to|level|lvl|drawn|w|blew|rig|stem|intake)\.?:?$/i;
+  /^(?:test|tested|pump|pumped|pumping|pumps|yield|yields|yielded|flow|water|rate|well|drawdown|drew|down|dd|to|level|lvl|drawn|w|blew|rig|stem|intake|after)\.?:?$/i;
 
 const methods: readonly (readonly [RegExp, string])[] = [
   [/\bbail/i, 'bail'],

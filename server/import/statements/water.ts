@@ -40,7 +40,7 @@ export function waterFound(statement: Statement, layer: Interval | null): Outcom
 }
 
 const levelIgnored =
-  /^(?:swl|s\.w\.l\.|static|water|wtr|level|lvl|rose|rises|came|up|groundwater|to|wl|w\.l\.|dtw|standing|stands|stood|rest|rests|below|under|ground|grade|surface|top|casing|csg|toc|t\.o\.c\.|bgs|bgl|bg|from|measured|depth|land|above|gl|date|after)\.?:?$/i;
+  /^(?:swl|s\.w\.l\.|static|water|wtr|level|lvl|rose|rises|came|up|groundwater|to|wl|w\.l\.|dtw|standing|stands|stood|rest|rests|below|under|ground|grade|surface|top|casing|csg|toc|btoc|t\.o\.c\.|bgs|bgl|bg|from|measured|depth|land|above|gl|date|after)\.?:?$/i;
 
 const datumOf = (text: string): string => {
   if (/\b(?:toc|t\.o\.c\.|btoc)(?!\w)|top of (?:the )?(?:casing|csg|pipe)/i.test(text)) return ' toc';
