@@ -1,0 +1,65 @@
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { ClientCapabilities, Diagnostic, Hover } from 'vscode-languageserver-protocol';
+import type { QuestionsAnswer } from '../../server/lsp/protocol.ts';
+import { type Bundle, bundleServer, Editor } from './editor.ts';
+
+const uri = 'file:///wells/basalt-rill.well';
+const log =
+  'rules oregon-690-210\nunits ft in\nowner ?\ncasing +1.5 - 60 steel 6.625 x 0.25\n  grout 0 - 15 neat cement';
+
+const withLinks: ClientCapabilities = { textDocument: { publishDiagnostics: { codeDescriptionSupport: true } } };
+
+let bundle: Bundle;
+let editor: Editor;
+
+beforeAll(async () => {
+  bundle = await bundleServer();
+});
+afterAll(() => bundle.remove());
+afterEach(() => editor.stop());
+
+async function reported(capabilities: ClientCapabilities): Promise<readonly Diagnostic[]> {
+  editor = new Editor(bundle);
+  await editor.begin(capabilities);
+  await editor.open(uri, log);
+  return (await editor.report(uri, 1)).diagnostics;
+}
+
+const codeOf = (diagnostics: readonly Diagnostic[], code: string): Diagnostic | undefined =>
+  diagnostics.find((each) => each.code === code);
+
+test('the code of a finding leads to the section of the pack, where that is public', async () => {
+  const short = codeOf(await reported(withLinks), 'seal-shorter-than-pack');
+  expect(short?.codeDescription?.href).toBe('https://oregon.public.law/rules/oar_690-210-0150');
+  expect(short?.message).toContain('690-210-0150(1)(a)(C)');
+});
+
+test('an editor that shows no links is sent none, nor a page that it does not have', async () => {
+  for (const each of await reported({})) expect(each.codeDescription).toBeUndefined();
+  await editor.stop();
+  expect(codeOf(await reported(withLinks), 'unresolved-question')?.codeDescription).toBeUndefined();
+});
+
+test('hover on a finding quotes the section, says what is not certain, and links to it', async () => {
+  await reported(withLinks);
+  const hover = (await editor.connection.sendRequest('textDocument/hover', {
+    textDocument: { uri },
+    position: { line: 4, character: 13 },
+  })) as Hover | null;
+  const text = JSON.stringify(hover);
+  expect(text).toContain('Limit of `oregon-690-210`: 5 ft into clay or rock below 13 ft');
+  expect(text).toContain('not certain: the five feet');
+  expect(text).toContain('[Read the section](https://oregon.public.law/rules/oar_690-210-0150)');
+});
+
+test('the questions for the crew come as text, and as null for a log that is not open', async () => {
+  await reported(withLinks);
+  const ask = (at: string) =>
+    editor.connection.sendRequest('drillhand/questions', {
+      textDocument: { uri: at },
+    }) as Promise<QuestionsAnswer | null>;
+  const answer = await ask(uri);
+  expect(answer?.count).toBe((answer?.text.match(/^\d+\. /gm) ?? []).length);
+  expect(answer?.text).toContain('1. Owner\n   Written: owner ?  (line 3)');
+  expect(await ask('file:///wells/gone.well')).toBeNull();
+});
