@@ -121,6 +121,9 @@ function endOfItems({ text, remark, comment, allow }: Line): number {
   return text.slice(0, end).replace(/[\s,;#]+$/, '').length;
 }
 
+/** True in a remark or a comment, of which nothing is lacking. */
+const isInTail = (line: Line, column: number): boolean => /[;#]/.test(line.text.slice(endOfItems(line), column));
+
 const loneQuestion = /(?<![^\s,–—-])\?(?![^\s,])/g;
 
 /** The next fact that the line asks for with a question mark of its own. */
@@ -176,7 +179,7 @@ export function nextItem(snapshot: Snapshot, selected: Span, taken: Offered | nu
   const line = at === null ? undefined : snapshot.tree.lines[at.line];
   if (at === null || line === undefined) return null;
   const row = bodyRowOf(line);
-  if (row === null || row.body !== 'items' || at.column > endOfItems(line) + 2) return null;
+  if (row === null || row.body !== 'items' || isInTail(line, at.column)) return null;
   const question = taken === null ? nextQuestion(line, at.column) : null;
   if (question !== null) return { edits: [], select: spanAt(at.line, question), suggest: false, offered: null };
   if (lacksDepths(line, row)) return line.keyword === null ? null : depthsAsked(at.line, line, row);

@@ -33,8 +33,9 @@ function topSaidAgain(line: Line, base: string | null): string | null {
   return `- ${line.text.slice(written[0].length)}`;
 }
 
+/** The base of the line above, where it is in the unit of the file as a bare top is. */
 const baseOf = (line: Line | undefined): string | null =>
-  line?.depths?.kind === 'interval' ? line.depths.to.figure : null;
+  line?.depths?.kind === 'interval' && line.depths.to.unit === null ? line.depths.to.figure : null;
 
 function replaced(number: number, before: string, text: string): readonly Edit[] {
   return before === text ? [] : [{ span: spanAt(number, { start: 0, end: before.length }), text }];

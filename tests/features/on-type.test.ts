@@ -32,6 +32,11 @@ describe('behind Enter', () => {
     );
   });
 
+  test('a base in another unit is not the top that is typed', () => {
+    const text = 'strata\n  0    - 12 ft   clay\n       - 12 - 20 sand\n       - ';
+    expect(afterEnter(`${text}|`)).toBe(text);
+  });
+
   test('a top that is not the base above stays as it was typed, to be asked about', () => {
     const text = 'strata\n  0    - 3      clay\n       - 4 - 6 sand\n       - ';
     expect(afterEnter(`${text}|`)).toBe(text);
