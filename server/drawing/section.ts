@@ -1,5 +1,5 @@
 import { lithologyColumn } from './columns/lithology.ts';
-import { axisTicks, type DepthScale, roundBelow, tickDecimals, yOf } from './depth-scale.ts';
+import { axisTicks, type DepthScale, roundBelow, shown, tickDecimals, yOf } from './depth-scale.ts';
 import { type Label, labelsHeight, labelText, placeLabels, rowsOf } from './labels.ts';
 import { groundEntries, legendOf, tilesOf } from './legend.ts';
 import { apart, type NamedWell, nameOf, placedWells } from './places.ts';
@@ -7,7 +7,7 @@ import type { Drawing } from './scene.ts';
 import { matchLayers } from './section-joins.ts';
 import { line, type Part, type Shape, stroked } from './shapes.ts';
 import { type Sheet, sheetOf } from './sheet.ts';
-import { fitted, rowHeight, textRow, types, wrapped } from './text.ts';
+import { fitted, rowHeight, textRow, textWidth, types, wrapped } from './text.ts';
 import { wellFrame } from './well/frame.ts';
 import { wellParts } from './well/well-parts.ts';
 import { capital, metresText, numberText, unitName } from './words.ts';
@@ -103,7 +103,7 @@ function labelsOf({ sheet }: HungWell, room: number): Label[] {
     name: 'section-label',
     line: null,
     title: stratum.description,
-    at: top,
+    at: shown(sheet.window, top),
     diameter: null,
     rows: rowsOf(capital(stratum.principal?.name ?? stratum.description) || 'Not described', types.small, words, 2),
   }));
@@ -153,7 +153,7 @@ function builtParts({ sheet, scale, x }: Strip): Part[] {
 
 const leader = stroked('rule', 0.15);
 
-/** The words of a well's layers: beside its ground, on the left, or right of the well as built. */
+/** The words of a well's layers, right of the well as built. */
 function wordParts({ labels, scale, sheet, x }: Strip): Part[] {
   const [top, bottom] = [yOf(scale, sheet.window.top), yOf(scale, sheet.window.bottom)];
   const left = x + stripWidth + wordsGap;
@@ -239,27 +239,49 @@ function axisPart({ scale, unit, top, foot }: Axis, x: number, side: -1 | 1): Pa
 
 const joinStyle = stroked('quiet-ink', 0.25, [1.4, 1]);
 
+/** Where the words beside a well end. */
+const wordsEnd = ({ x, labels }: Strip): number =>
+  x +
+  stripWidth +
+  wordsGap +
+  labels.reduce((most, { rows }) => rows.reduce((more, row) => Math.max(more, textWidth(row.text, row.type)), most), 0);
+
+/** A contact carried over to the next well: behind the well itself, then from behind its words on. */
+const joinLines = (left: Strip, from: number, right: Strip, to: number): Shape[] => [
+  line(
+    [
+      [left.x + groundWidth, from],
+      [left.x + stripWidth, from],
+    ],
+    joinStyle,
+  ),
+  line(
+    [
+      [Math.min(wordsEnd(left) + 1, right.x - 1), from],
+      [right.x, to],
+    ],
+    joinStyle,
+  ),
+];
+
 /** Dashed lines between layers of neighbours that are taken for the same. */
 function joinParts(strips: readonly Strip[]): Part[] {
   return strips.slice(1).flatMap((right, n) => {
     const left = strips[n];
     if (left === undefined) return [];
-    return matchLayers(left.sheet.layers.layers, right.sheet.layers.layers).map((match) => {
-      const from = left.x + groundWidth;
-      const edges = (['top', 'bottom'] as const).map(
-        (edge) =>
-          [
-            [from, yOf(left.scale, match.left[edge])],
-            [right.x, yOf(right.scale, match.right[edge])],
-          ] as const,
-      );
-      return {
-        name: 'join',
-        line: null,
-        title: `${capital(match.left.stratum.principal?.name ?? '')} of ${nameOf(left.well)} and of ${nameOf(right.well)}, joined`,
-        shapes: edges.map((edge) => line(edge, joinStyle)),
-      };
-    });
+    return matchLayers(left.sheet.layers.layers, right.sheet.layers.layers).map((match) => ({
+      name: 'join',
+      line: null,
+      title: `${capital(match.left.stratum.principal?.name ?? '')} of ${nameOf(left.well)} and of ${nameOf(right.well)}, joined`,
+      shapes: (['top', 'bottom'] as const).flatMap((edge) =>
+        joinLines(
+          left,
+          yOf(left.scale, shown(left.sheet.window, match.left[edge])),
+          right,
+          yOf(right.scale, shown(right.sheet.window, match.right[edge])),
+        ),
+      ),
+    }));
   });
 }
 

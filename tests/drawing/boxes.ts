@@ -24,7 +24,7 @@ export interface PlacedText {
 }
 
 /* Queries stand on the drawing itself, over what they question. */
-const drawnOver = new Set(['doubt', 'layer', 'contact-doubtful']);
+const drawnOver = new Set(['doubt', 'gap', 'layer', 'contact-doubtful']);
 
 /** The words of a drawing that must be readable: all but the queries drawn over the thing they question. */
 export const wordsOf = (drawing: Drawing): PlacedText[] =>
