@@ -1,7 +1,7 @@
 import type { Columns } from '../../grammar/span.ts';
 import type { Line, Quantity, Value } from '../../grammar/tree.ts';
 import type { FileUnits } from '../model/log.ts';
-import { siOf } from './amounts.ts';
+import { bodyRowOf, roleOf, siOf } from './amounts.ts';
 import { touches } from './position.ts';
 
 /** Two depths are one where they differ by less than this, in metres. */
@@ -28,11 +28,14 @@ function writtenDepth(quantity: Quantity, isLevel: boolean, units: FileUnits): r
   return metres === null ? [] : [{ start: quantity.start, end: quantity.end, metres, isLevel }];
 }
 
+const isDepthSlot = (line: Line, name: string): boolean =>
+  roleOf(bodyRowOf(line)?.slots.find(({ slot }) => slot === name) ?? null) === 'depth';
+
 /** The depths that a line names; those from the top of the casing and those that are not known are left out. */
 export function depthsOn(line: Line, units: FileUnits): readonly WrittenDepth[] {
   const leading = line.depths === null ? [] : quantitiesOf(line.depths);
   const depths = leading.flatMap((quantity) => writtenDepth(quantity, line.row === 'level', units));
-  const places = line.items.filter(({ slot }) => placeSlots.has(slot));
+  const places = line.items.filter(({ slot }) => placeSlots.has(slot) && isDepthSlot(line, slot));
   if (places.length === 0) return depths;
   const others = places.flatMap(({ slot, value }) =>
     quantitiesOf(value).flatMap((quantity) => writtenDepth(quantity, slot === 'level', units)),

@@ -5,6 +5,7 @@ import { hoverAllow } from './hover/allow.ts';
 import { hoverAmount } from './hover/amount.ts';
 import { hoverFigures } from './hover/figures.ts';
 import { hoverFindings } from './hover/findings.ts';
+import { hoverItem } from './hover/item.ts';
 import { hoverKeyword } from './hover/keyword.ts';
 import { hoverPack } from './hover/pack.ts';
 import type { HoverPart, HoverSource } from './hover/source.ts';
@@ -20,6 +21,7 @@ export interface Hover {
 const sources: readonly HoverSource[] = [
   hoverTerm,
   hoverAmount,
+  hoverItem,
   hoverKeyword,
   hoverPack,
   hoverFigures,

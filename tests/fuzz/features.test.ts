@@ -45,6 +45,10 @@ const atPlace = (snapshot: Snapshot, at: Position): unknown[] => [
   complete(snapshot, at)?.replace,
   quickFixActions(snapshot, { first: at, last: at }).map(({ edits }) => edits),
   documentHighlights(snapshot, at),
+  contactDefinition(snapshot, at),
+  contactReferences(snapshot, at, true),
+  allowDefinition(snapshot, at),
+  wellIdAt(snapshot, at)?.span,
   onEnter(snapshot, at),
   nextItem(snapshot, { line: at.line, start: at.column, end: at.column }, null)?.edits,
 ];
