@@ -4,10 +4,12 @@ import path from 'node:path';
 import { type Editor, ensureEditor, installExtension } from './editor.ts';
 import type { Tests } from './suite/harness.ts';
 import { runSuiteInHost, stagedExtension, type Totals } from './suite-in-host.ts';
+import { accessible } from './window/accessibility.ts';
 import { takeScreenshot } from './window/driver.ts';
 import { flow } from './window/flow.ts';
 import { furniture } from './window/furniture.ts';
 import { readingNotes } from './window/notes.ts';
+import { usingThePreview } from './window/preview-tools.ts';
 import { previewing } from './window/previewing.ts';
 import { followingThemes } from './window/themes.ts';
 import { typing } from './window/typing.ts';
@@ -69,6 +71,8 @@ async function developedExtension(editor: Editor): Promise<Totals[]> {
     ...flow(workbench),
     ...furniture(workbench),
     ...previewing(workbench),
+    ...usingThePreview(workbench),
+    ...accessible(workbench),
     ...followingThemes(workbench),
     ...readingNotes(workbench),
   };
