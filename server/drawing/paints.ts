@@ -54,6 +54,8 @@ const darkPaints: Partial<Readonly<{ [P in Paint]: string }>> = {
   'ground-rock': '#a9b0b6',
   'fill-cement': '#a9b0b6',
   'fill-bentonite': '#c79a62',
+  'plot-2': '#c79be0',
+  'plot-3': '#7fd0a0',
 };
 
 /** The colour as it stands in the SVG. */

@@ -383,7 +383,12 @@ export function wellSection(wells: readonly NamedWell[], join = false): Drawing 
         title,
         shapes: [
           textRow(title, margin, margin + 0.5, head),
-          textRow(`Elevation, ${unitName(unit)}`, margin, margin + headHeight - 3, types.small),
+          textRow(
+            fitted(`Elevation, ${unitName(unit)}`, types.small, 60),
+            margin,
+            margin + headHeight - 3,
+            types.small,
+          ),
         ],
       },
       ...(hung.length === 0

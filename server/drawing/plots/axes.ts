@@ -18,10 +18,12 @@ export interface Axis {
 const tickText = (value: number): string => String(Number(value.toPrecision(10)));
 
 const wishedTicks = 8;
+/* A stretch shorter than this has no marks that can be told apart. */
+const leastStretch = 1e-9;
 
 /** A linear axis from `start` to `end` mm that shows all of the domain, ending at round values. */
 export function linearAxis(title: string, domain: readonly [number, number], start: number, end: number): Axis {
-  const [low, high] = domain[0] < domain[1] ? domain : [domain[0], domain[0] + 1];
+  const [low, high] = domain[1] - domain[0] > leastStretch ? domain : [domain[0], domain[0] + 1];
   const scale = scaleLinear().domain([low, high]).range([start, end]).nice(wishedTicks);
   return {
     title,

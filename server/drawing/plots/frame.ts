@@ -1,5 +1,5 @@
 import { type Box, line, type Part, type Shape, stroked } from '../shapes.ts';
-import { rowHeight, textRow, types } from '../text.ts';
+import { fitted, rowHeight, textRow, types } from '../text.ts';
 import type { Axis } from './axes.ts';
 
 const grid = stroked('rule', 0.12);
@@ -26,7 +26,13 @@ function acrossShapes({ ticks, title }: Axis, box: Box): Shape[] {
       ),
       ...(text === '' ? [] : [textRow(text, at, foot + 1.8, types.number, 'middle')]),
     ]),
-    textRow(title, box.x + box.width / 2, foot + 2 + rowHeight(types.number) + 0.8, types.body, 'middle'),
+    textRow(
+      fitted(title, types.body, box.width),
+      box.x + box.width / 2,
+      foot + 2 + rowHeight(types.number) + 0.8,
+      types.body,
+      'middle',
+    ),
   ];
 }
 
@@ -49,7 +55,7 @@ function downShapes({ ticks, title }: Axis, box: Box): Shape[] {
       ),
       textRow(text, box.x - 2, at - rowHeight(types.number) / 2, types.number, 'end'),
     ]),
-    textRow(title, box.x - 15, box.y - rowHeight(types.body) - 1.4, types.body),
+    textRow(fitted(title, types.body, box.width), box.x - 15, box.y - rowHeight(types.body) - 1.4, types.body),
   ];
 }
 

@@ -56,8 +56,13 @@ const longInMinutes = 12 * secondsAnHour;
 /* A plot has room for no more marks; of a logger's readings every nth is shown. */
 const mostMarks = 600;
 
+/* No clock of a test reads less or more, in minutes or hours, and no well is deeper: a slip. */
+const [leastAcross, mostAcross, mostDrawdown] = [1e-6, 1e9, 1e5];
+
 const usable = ({ across, drawdown }: Point): boolean =>
-  Number.isFinite(across) && Number.isFinite(drawdown) && Math.abs(across) < 1e12 && Math.abs(drawdown) < 1e6;
+  (across === 0 || Math.abs(across) >= leastAcross) &&
+  Math.abs(across) <= mostAcross &&
+  Math.abs(drawdown) <= mostDrawdown;
 
 function thinned<T>(list: readonly T[]): readonly T[] {
   const every = Math.ceil(list.length / mostMarks);

@@ -125,9 +125,9 @@ const partsOf = (string: PipeString, unit: string): StringPart[] => [
   ...cutParts(string, unit),
 ];
 
-const bagsText = ({ bags }: Fill): string =>
+const bagsText = ({ bags, mass }: Fill): string =>
   bags === null
-    ? ''
+    ? measureText(mass)
     : listed([measureText(bags.count)]) + (bags.massEach === null ? '' : ` × ${measureText(bags.massEach)}`);
 
 const gradingText = ({ grading, grain }: Fill): string =>

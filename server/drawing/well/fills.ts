@@ -14,7 +14,7 @@ interface Ring extends Extent {
 
 const bagsText = (fill: Fill): string =>
   fill.bags === null
-    ? ''
+    ? measureText(fill.mass)
     : fill.bags.massEach === null
       ? measureText(fill.bags.count)
       : `${measureText(fill.bags.count)} of ${measureText(fill.bags.massEach)}`;
