@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { build } from 'esbuild';
 import { describe, expect, test, vi } from 'vitest';
 import { drawingSize, pictureSize, withFaces } from '../../client/export/picture-size.ts';
@@ -6,6 +7,8 @@ import { nearestLine } from '../../client/webview/nearest-line.ts';
 import { roomFor } from '../../client/webview/room.ts';
 import { zoomByKey, zoomWithin } from '../../client/webview/zoom-steps.ts';
 import { drawingFile, drawWell } from '../../server/drawing/index.ts';
+import { paints, paintValue } from '../../server/drawing/paints.ts';
+import type { Paint } from '../../server/drawing/shapes.ts';
 import { recordOf } from '../record/record-of.ts';
 
 test("the preview's script stays under 60 kB", async () => {
@@ -21,6 +24,15 @@ test("the preview's script stays under 60 kB", async () => {
   expect(outputFiles).toHaveLength(1);
   expect(outputFiles[0]?.contents.byteLength).toBeGreaterThan(1000);
   expect(outputFiles[0]?.contents.byteLength).toBeLessThan(60_000);
+});
+
+test("the dark preview's colours are those of a dark drawing", () => {
+  const css = readFileSync('client/webview/preview.css', 'utf8');
+  const dark = /\.vscode-dark \{([^}]*)\}/.exec(css)?.[1] ?? '';
+  const colours = [...dark.matchAll(/--dh-([a-z0-9-]+): (#[0-9a-f]{6});/g)].map(([, name, colour]) => [name, colour]);
+  const drawn = colours.filter(([name]) => name !== undefined && Object.hasOwn(paints, name));
+  expect(drawn.length).toBeGreaterThan(15);
+  expect(drawn).toEqual(drawn.map(([name]) => [name, paintValue(name as Paint, 'dark')]));
 });
 
 describe('zoom', () => {
