@@ -142,6 +142,8 @@ describe('within a log', () => {
   });
 });
 
+const ownPack = JSON.stringify({ id: 'fen-1', title: 'Fen', notice: 'A help, not the law.', limits: {} });
+
 describe('through the folder', () => {
   const inFolder = (name: string): string => pathToFileURL(path.join(folder, name)).href;
 
@@ -150,6 +152,7 @@ describe('through the folder', () => {
       path.join(folder, 'a.well'),
       'well KH-04\nowner Kestrel Co-op\nstrata\n  0 - 9 Fenmarrow Formation, limestone\n',
     );
+    writeFileSync(path.join(folder, 'own.wellrules.json'), ownPack);
     writeFileSync(path.join(folder, 'b.well'), 'well KH-05\ntest pump 40 L/min\n  observed KH-04, r 30\n');
     editor = new Editor(bundle);
     await editor.request('initialize', {
@@ -197,6 +200,20 @@ describe('through the folder', () => {
     await expect(
       editor.request('textDocument/prepareRename', { textDocument: { uri: a }, position: at(1, 9) }),
     ).rejects.toThrow('Only the id of a well');
+  });
+
+  test('from the name of a pack of the workspace to its file', async () => {
+    await opened();
+    const c = inFolder('c.well');
+    await editor.open(c, 'rules fen-1\n');
+    await editor.report(c, 1);
+    const definition = await editor.request<Location[]>('textDocument/definition', {
+      textDocument: { uri: c },
+      position: at(0, 8),
+    });
+    expect(definition.map((each) => path.basename(each.uri))).toEqual(['own.wellrules.json']);
+    const links = await editor.request<DocumentLink[]>('textDocument/documentLink', { textDocument: { uri: c } });
+    expect(links.map(({ target }) => path.basename(target ?? ''))).toEqual(['own.wellrules.json']);
   });
 
   test('from an id to the well and to the logs that speak of it', async () => {
