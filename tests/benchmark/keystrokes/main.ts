@@ -37,7 +37,7 @@ async function bundle(name: string, outfile: string): Promise<void> {
 const withProbe = (main: string): string =>
   [
     `const [own, probe] = [require('${main}'), require('./probe.cjs')];`,
-    'exports.activate = async (context) => { await own.activate(context); probe.activate(context); };',
+    'exports.activate = async (context) => { probe.activate(context); await own.activate(context); };',
     'exports.deactivate = () => own.deactivate?.();',
   ].join('\n');
 
@@ -107,6 +107,8 @@ function workspaceFor({ file }: Contender): string {
     '[yaml]': {
       'editor.quickSuggestions': { other: true, comments: false, strings: true },
       'editor.autoIndent': 'advanced',
+      // As in the notation, so that Enter ends a line also while a list is open.
+      'editor.acceptSuggestionOnEnter': 'off',
     },
   };
   mkdirSync(path.join(folder, '.vscode'));
@@ -135,7 +137,9 @@ async function keysFor(contender: Contender): Promise<number> {
     const { text } = await typeText(typist, contender.lines);
     if (contender.isRight(text)) return typist.keys;
     writeFileSync(path.join(bundles, `wrong-${contender.file}`), text);
-    throw new Error(`${contender.file}: something else was typed; see .cache/keystrokes/wrong-${contender.file}`);
+    throw new Error(
+      `${contender.file}: something else was typed with ${typist.keys} keys; see .cache/keystrokes/wrong-${contender.file}`,
+    );
   } finally {
     await workbench.stop();
     for (const made of [workspace, stateFile]) rmSync(made, { recursive: true, force: true });
@@ -151,7 +155,9 @@ export async function keystrokes(only: readonly string[]): Promise<void> {
     const counted: number[] = [];
     const letters: number[] = [];
     for (const contender of contendersFor(sample, ownFolder, yamlFolder)) {
-      counted.push(await keysFor(contender));
+      const keys = await keysFor(contender);
+      console.log(`  ${contender.file}: ${keys} keys`);
+      counted.push(keys);
       letters.push(contender.lines.join('\n').length);
     }
     const [ours = 0, theirs = 0] = counted;

@@ -204,6 +204,8 @@ async function toNextLine(typist: Typist, next: string): Promise<void> {
   if (!begun) {
     await press(typist, 'Enter');
     await untilChanged(typist, state.text);
+    // With a list open, Enter may have taken a word from it.
+    if ((await stateOf(typist)).line === state.line) await press(typist, 'Enter');
     await pause(typist, look);
     return;
   }

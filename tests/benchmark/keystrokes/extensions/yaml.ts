@@ -1,4 +1,4 @@
-import * as vscode from 'vscode';
+import type * as vscode from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 
 /** YAML's own language server in the editor, with the schema of the workspace. */
@@ -17,5 +17,4 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
   );
   context.subscriptions.push(client);
   await client.start();
-  await vscode.workspace.getConfiguration('yaml').update('completion', true);
 }
