@@ -32,7 +32,7 @@ const firstSuggestion = (workbench: Workbench) =>
 /** The helps that come while one types, all by the keyboard. */
 export const flow = (workbench: Workbench): Tests => ({
   async 'Enter goes on at the same base, lines the section up, and twice leaves it'() {
-    await startWith(workbench, 'base.well', 'well KH-09\n');
+    await startWith(workbench, 'well KH-09\n');
     await keys(
       workbench,
       'strata<Enter>0-3.8 slty cl<Escape><Enter>12 lst gry<Escape><Enter>-61 lst dk gry<Escape><Enter>',
@@ -66,11 +66,7 @@ export const flow = (workbench: Workbench): Tests => ({
   },
 
   async 'Tab steps through what a line lacks, and elsewhere it sets in'() {
-    await startWith(
-      workbench,
-      'lacking.well',
-      'casing +0.45 - 7.2 steel 168.3 x 6.4 welded\n  grout 0 - 7.2 neat cement',
-    );
+    await startWith(workbench, 'casing +0.45 - 7.2 steel 168.3 x 6.4 welded\n  grout 0 - 7.2 neat cement');
     await keys(workbench, '<Tab>0.29<Tab>9<Tab><Tab>');
     await firstSuggestion(workbench).waitFor();
     await keys(workbench, 'trem<Tab>');
@@ -83,7 +79,7 @@ export const flow = (workbench: Workbench): Tests => ({
 
   async 'rows of a sheet that are pasted become lines of the section'() {
     const { page } = workbench;
-    await startWith(workbench, 'pasted.well', 'strata\n  0    - 0.3    topsoil\n       - ');
+    await startWith(workbench, 'strata\n  0    - 0.3    topsoil\n       - ');
     await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
     await page.evaluate(() => navigator.clipboard.writeText('0.3\t3.8\tslty cl\tbrn\n3.8\t12\tsand\t\n'));
     await keys(workbench, '<Control+v>');
@@ -99,7 +95,7 @@ export const flow = (workbench: Workbench): Tests => ({
 
   async 'two depths without a dash are a hint with a fix, and are formatted to one'() {
     const { page } = workbench;
-    await startWith(workbench, 'loose.well', 'strata\n');
+    await startWith(workbench, 'strata\n');
     await keys(workbench, '0 12 clay');
     await page.locator('.squiggly-hint, .squiggly-info').first().waitFor({ state: 'attached' });
     await runCommand(page, 'Format Document');
@@ -109,7 +105,7 @@ export const flow = (workbench: Workbench): Tests => ({
 
   async 'completion offers sizes of pipe by the nominal size, with their weight'() {
     const { page } = workbench;
-    await startWith(workbench, 'pipe.well', '');
+    await startWith(workbench, '');
     await keys(workbench, 'casing +0.45 - 7.2 steel ');
     await firstSuggestion(workbench).waitFor();
     await keys(workbench, '6');

@@ -28,11 +28,16 @@ export function setInWorkspace(workbench: Workbench, settings: object): void {
 /** What the editor shows within the text that is not in it would be read as typed. */
 const nothingBeside = { 'editor.inlayHints.enabled': 'off', 'editor.codeLens': false };
 
+/** A log that the window knows from its start: a new file is found only after a while. */
+const file = 'empty.well';
+
+const write = (workbench: Workbench, text: string): void => writeFileSync(path.join(workbench.workspace, file), text);
+
 /** Opens a log with that text, the cursor at its end. */
-export async function startWith(workbench: Workbench, file: string, text: string): Promise<void> {
+export async function startWith(workbench: Workbench, text: string): Promise<void> {
   const { page } = workbench;
   setInWorkspace(workbench, nothingBeside);
-  writeFileSync(path.join(workbench.workspace, file), text);
+  write(workbench, text);
   await openFile(page, file);
   await page.locator('.monaco-editor .view-lines').first().click();
   await page.keyboard.press('Control+End');
@@ -43,4 +48,5 @@ export const closeUnsaved = async (workbench: Workbench): Promise<void> => {
   await runCommand(workbench.page, 'File: Revert File');
   await runCommand(workbench.page, 'View: Close All Editors');
   rmSync(settingsFile(workbench), { force: true });
+  write(workbench, '');
 };
