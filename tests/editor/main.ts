@@ -5,6 +5,7 @@ import { type Editor, ensureEditor, installExtension } from './editor.ts';
 import type { Tests } from './suite/harness.ts';
 import { runSuiteInHost, stagedExtension, type Totals } from './suite-in-host.ts';
 import { accessible } from './window/accessibility.ts';
+import { betweenLines } from './window/between-lines.ts';
 import { takeScreenshot } from './window/driver.ts';
 import { flow } from './window/flow.ts';
 import { furniture } from './window/furniture.ts';
@@ -13,6 +14,7 @@ import { usingThePreview } from './window/preview-tools.ts';
 import { previewing } from './window/previewing.ts';
 import { followingThemes } from './window/themes.ts';
 import { typing } from './window/typing.ts';
+import { viewingWells } from './window/wells.ts';
 import { startWorkbench, type Workbench } from './workbench.ts';
 
 const workspace = path.resolve('tests', 'editor', 'workspace');
@@ -67,8 +69,10 @@ async function inWindow(
 async function developedExtension(editor: Editor): Promise<Totals[]> {
   const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null });
   const tests = {
+    ...viewingWells(workbench),
     ...typing(workbench),
     ...flow(workbench),
+    ...betweenLines(workbench),
     ...furniture(workbench),
     ...previewing(workbench),
     ...usingThePreview(workbench),
