@@ -51,21 +51,27 @@ function piece(entry: Entry, part: Part, home: Part): string[] {
   return [...entry.source.flatMap(commentsOf), ...(isFirst ? whyComments(entry) : []), ...lines.map(indented)];
 }
 
-const hasString = (entry: Entry): boolean =>
-  entry.lines.some((line) => line.part === 'casing' && opens.casing?.test(line.text));
+const isString = ({ part, text }: NotationLine): boolean => part === 'casing' && /^(?:casing|liner)\b/.test(text);
 
-/** What hangs on a string must stand below one: entries before the first string go behind it. */
-function stringsFirst(entries: readonly (readonly [Entry, Part])[]): readonly (readonly [Entry, Part])[] {
-  const first = entries.findIndex(([entry]) => hasString(entry));
-  const early = entries.slice(0, first).filter(([entry]) => entry.lines.some(({ part }) => part === 'casing'));
+type Placed = readonly [entry: Entry, home: Part];
+
+/** An entry with its strings before what hangs on them. */
+const ownStringFirst = ([entry, home]: Placed): Placed => [
+  { ...entry, lines: [...entry.lines.filter(isString), ...entry.lines.filter((line) => !isString(line))] },
+  home,
+];
+
+/** What hangs on a string must stand below one: what comes before the first string goes behind it. */
+function stringsFirst(entries: readonly Placed[]): readonly Placed[] {
+  const first = entries.findIndex(([entry]) => entry.lines.some(isString));
   const string = entries[first];
-  if (first <= 0 || string === undefined || early.length === 0) return entries;
-  const others = entries.filter((each) => !early.includes(each));
-  const at = others.indexOf(string) + 1;
-  return [...others.slice(0, at), ...early, ...others.slice(at)];
+  if (string === undefined) return entries;
+  const early = entries.slice(0, first).filter(([entry]) => entry.lines.length > 0);
+  const comments = entries.slice(0, first).filter(([entry]) => entry.lines.length === 0);
+  return [...comments, ownStringFirst(string), ...early, ...entries.slice(first + 1)];
 }
 
-function blockOf(part: Part, entries: readonly (readonly [Entry, Part])[], bottomUp: boolean): string[] {
+function blockOf(part: Part, entries: readonly Placed[], bottomUp: boolean): string[] {
   const ordered =
     part === 'strata' && bottomUp ? [...entries].reverse() : part === 'casing' ? stringsFirst(entries) : entries;
   const lines = ordered.flatMap(([entry, home]) => piece(entry, part, home));

@@ -1,4 +1,5 @@
-import { lengthsOf, type Statement, statementOf, textsOf, wordsOf } from './statement.ts';
+import { isGround } from './describe.ts';
+import { lengthsOf, ofWork, type Statement, statementOf, textsOf, wordsOf } from './statement.ts';
 
 export type Kind =
   | 'layer'
@@ -18,7 +19,8 @@ export type Kind =
   | 'development'
   | 'lost'
   | 'dry'
-  | 'abandonment';
+  | 'abandonment'
+  | 'hydrofracture';
 
 export interface Clause {
   readonly kind: Kind | null;
@@ -79,7 +81,7 @@ const signs: readonly Sign[] = [
   },
   {
     kind: 'level',
-    form: /\b(?:swl|s\.w\.l\.?|static)\b|\b(?:water|wtr) (?:level|lvl|stands|stood|rests|rose)\b|\b(?:rose|rises|came up) to\b|^(?:wl|w\.l\.|dtw)\b|\bstanding water\b/i,
+    form: /\b(?:swl|rwl|s\.w\.l\.?|static|rest (?:water )?level)\b|\b(?:water|wtr) (?:level|lvl|stands|stood|rests|rose)\b|\b(?:rose|rises|came up) to\b|^(?:wl|w\.l\.|dtw)\b|\bstanding water\b/i,
   },
   {
     kind: 'drawdown',
@@ -89,6 +91,7 @@ const signs: readonly Sign[] = [
     kind: 'lost',
     form: /\blost (?:circ|circulation|returns?|water|fluid|mud)\b|\b(?:loss of|no) (?:circ|circulation|returns?)\b/i,
   },
+  { kind: 'hydrofracture', form: /\bhydro-? ?frac\w*/i },
   { kind: 'disinfection', form: /\b(?:chlorinat\w+|disinfect\w+|shock ?chlor\w*)\b/i },
   { kind: 'development', form: /\bdevelop(?:ed|ment|ing)?\b/i },
   {
@@ -134,7 +137,7 @@ export const speaksOfWork =
 /** True where the sign is meant, and not a word of the ground that looks like one. */
 function isMeant({ kind }: Sign, statement: Statement): boolean {
   if (kind === 'test') return textsOf(statement, 'rate').length > 0;
-  if (kind === 'hole') return sizes(statement) > 0 || namesBit.test(statement.text);
+  if (kind === 'hole') return sizes(ofWork(statement)) > 0 || namesBit.test(statement.text);
   if (kind === 'total-depth') return hasLength(statement) && textsOf(statement, 'rate').length === 0;
   if (kind === 'drawdown') return hasLength(statement) && textsOf(statement, 'rate').length === 0;
   if (kind === 'fill')
@@ -196,9 +199,18 @@ function areItsDepths(piece: Clause, before: Clause, dates: 'dmy' | 'mdy' | null
   );
 }
 
+/** A figure with words that are no ground, behind a pipe or a hole: `125 mm stainless`. */
+function isMoreOfIt(piece: Clause, before: Kind | null, dates: 'dmy' | 'mdy' | null): boolean {
+  if (piece.kind !== 'layer' || !takesDepths.has(before)) return false;
+  const statement = statementOf(piece.text, dates);
+  return !statement.tokens.some(({ kind }) => kind === 'interval') && !isGround(wordsOf(statement));
+}
+
 /** True where a piece only goes on with the clause before it. */
 function goesOn(piece: Clause, { kind: before, text }: Clause, dates: 'dmy' | 'mdy' | null): boolean {
+  if (before === 'hydrofracture' && piece.kind === 'test') return true;
   if (piece.kind === null || areItsDepths(piece, { kind: before, text }, dates)) return true;
+  if (isMoreOfIt(piece, before, dates)) return true;
   if (piece.kind === 'bags') return fills.has(before);
   if (belongsToString.test(piece.text)) return before === 'casing';
   if (piece.kind === 'water') return before === 'water' && isRateAlone(statementOf(piece.text, dates));

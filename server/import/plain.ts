@@ -1,9 +1,9 @@
 import { clausesOf, type Kind, speaksOfWork } from './clauses.ts';
 import { isGround, remarkOf } from './describe.ts';
-import { both, type Draft, line, nothing, type Outcome } from './draft.ts';
+import { both, type Draft, type DraftItem, line, nothing, type Outcome } from './draft.ts';
 import { lengthText } from './lengths.ts';
 import type { ReadOptions } from './notes.ts';
-import { intervalOf, lengthsOf, type Statement, statementOf } from './statement.ts';
+import { intervalOf, lengthsOf, notTaken, type Statement, statementOf } from './statement.ts';
 import { casingSet, casingShoe, type StringSoFar } from './statements/casing.ts';
 import { abandoned, annulusFill, wellScreen } from './statements/fill.ts';
 import { headFact } from './statements/head.ts';
@@ -11,7 +11,7 @@ import { holeDrilled, totalDepth } from './statements/hole.ts';
 import { groundLayer } from './statements/layer.ts';
 import { reading, yieldTest } from './statements/test.ts';
 import { lostReturns, staticLevel, waterFound } from './statements/water.ts';
-import { developed, disinfected, pumpSet } from './statements/work.ts';
+import { developed, disinfected, hydrofractured, pumpSet } from './statements/work.ts';
 import type { Interval } from './tokens.ts';
 import { tidy } from './typography.ts';
 import { tellsUnits } from './units-told.ts';
@@ -67,6 +67,8 @@ function readStatement(kind: Kind | null, statement: Statement, open: Open): Out
       return disinfected(statement);
     case 'development':
       return developed(statement);
+    case 'hydrofracture':
+      return hydrofractured(statement);
     case 'lost':
       return lostReturns(statement);
     case 'dry':
@@ -106,6 +108,28 @@ function layerWithDepthsLast(text: string, options: ReadOptions): Outcome | null
   return groundLayer(statement, isGround);
 }
 
+const figuresIn = (text: string): string[] =>
+  [...text.matchAll(/\d+(?:\.\d+)?|(?<!\d)\.\d+/g)].map(([each]) => String(Number(each)));
+
+const writtenBy = (item: DraftItem): string => {
+  if (item.kind === 'line') return typeof item.text === 'string' ? item.text : item.text(null);
+  if (item.kind === 'total') return item.depth.figure;
+  return [item.from?.figure, item.to?.figure, item.words, item.remark].join(' ');
+};
+
+/** Tells of figures that came into no line, whatever the reader of the statement made of them. */
+function withLostFigures({ text, tokens }: Statement, outcome: Outcome): Outcome {
+  if (outcome.items.length === 0) return outcome;
+  const dates = tokens.filter(({ kind }) => kind === 'date' || kind === 'open-date');
+  const undated = dates.reduce(
+    (left, { start, end }) => left.slice(0, start) + ' '.repeat(end - start) + left.slice(end),
+    text,
+  );
+  const written = new Set(figuresIn([...outcome.items.map(writtenBy), ...outcome.why].join(' ')));
+  const lost = [...new Set(figuresIn(undated))].filter((figure) => !written.has(figure));
+  return { ...outcome, why: [...outcome.why, ...notTaken(lost)] };
+}
+
 /** What lies within a layer of the same line (`frac @ 88`) is its remark; null where no layer stands before it. */
 function asRemark(all: Outcome, clause: string): Outcome | null {
   const layer = all.items.at(-1);
@@ -131,7 +155,7 @@ function readTidied(text: string, open: Open, options: ReadOptions): Outcome {
       const statement = statementOf(clause, options.dates);
       if (kind === 'layer') layer = intervalOf(statement) ?? layer;
       const outcome = kind === 'water' ? waterFound(statement, layer) : readStatement(kind, statement, open);
-      return { clause, kind, outcome };
+      return { clause, kind, outcome: withLostFigures(statement, outcome) };
     })
     .reduce(
       (all, { clause, kind, outcome }) =>

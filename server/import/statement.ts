@@ -1,6 +1,6 @@
 import { lookup, matchAt } from '../../grammar/terms/index.ts';
 import type { ListId } from '../../grammar/terms/term.ts';
-import type { Length } from './lengths.ts';
+import { figureValue, type Length, lengthText } from './lengths.ts';
 import { type Interval, type Token, type TokenKind, tokensIn } from './tokens.ts';
 
 /** A piece of a tidied line that says one thing, with what it says in figures. */
@@ -21,6 +21,53 @@ export const intervalOf = ({ tokens }: Statement): Interval | null => {
 
 export const lengthsOf = ({ tokens }: Statement): Length[] =>
   tokens.flatMap((token) => (token.kind === 'length' ? [token.length] : []));
+
+const isSized = ({ unit }: Length): boolean => unit === 'in' || unit === 'mm' || unit === 'cm';
+
+/** Feet and inches with a blank between them, as a depth in feet and a size in inches, both in doubt. */
+function parted(length: Length): readonly [depth: Length, size: Length] {
+  const [, feet = '0', inches = '0'] = /^(\d+)'(.*)"$/.exec(length.figure) ?? [];
+  const common = { ...length, doubtful: true, parted: false };
+  const size = {
+    ...common,
+    figure: inches,
+    value: figureValue(inches),
+    unit: 'in' as const,
+    unitText: 'in',
+    plus: false,
+  };
+  return [{ ...common, figure: feet, value: Number(feet), unitText: 'ft' }, size];
+}
+
+const lengthToken = (length: Length): Token => ({
+  kind: 'length',
+  length,
+  start: length.start,
+  end: length.end,
+  text: lengthText(length),
+});
+
+/** A size before `to` and a depth is no interval: `200 mm to 12 m`. */
+function apart(token: Token): readonly Token[] {
+  if (token.kind !== 'interval') return [token];
+  const { from, to } = token.interval;
+  return isSized(from) && from.unit !== to.unit ? [lengthToken(from), lengthToken(to)] : [token];
+}
+
+/** `40 - 140' 6"` where no other size is told: the inches may be the size. */
+function withDoubtedSize(token: Token): readonly Token[] {
+  if (token.kind !== 'interval' || !token.interval.to.parted) return [token];
+  const [to, size] = parted(token.interval.to);
+  const interval = { ...token.interval, to };
+  return [{ ...token, interval, text: `${lengthText(interval.from)} - ${lengthText(to)}` }, lengthToken(size)];
+}
+
+/** A statement about a pipe or a hole: what of its figures is a size is told apart from its depths. */
+export function ofWork(statement: Statement): Statement {
+  const tokens = statement.tokens.flatMap(apart);
+  const hasSize = tokens.some((token) => token.kind === 'size' || (token.kind === 'length' && isSized(token.length)));
+  return { ...statement, tokens: hasSize ? tokens : tokens.flatMap(withDoubtedSize) };
+}
 
 /** The texts of all tokens of these kinds. */
 export const textsOf = ({ tokens }: Statement, ...kinds: readonly (TokenKind | 'open-date')[]): string[] =>

@@ -27,7 +27,7 @@ test('what is not understood stays in its place', () => {
 
 test('rows of other sections take the meaning of the section', () => {
   expect(rowsToLines('0\t20\t254\n20\t61\t152', 'hole', 'm').lines).toEqual(['0 - 20 254', '20 - 61 152']);
-  expect(rowsToLines('38\tfresh\n54\t15 L/min', 'water', 'm').lines).toEqual(['38 fresh', '54 15 L/min']);
+  expect(rowsToLines('38\tfresh\n54\t15 L/min', 'water', 'm').lines).toEqual(['38 fresh', '54, 15 L/min']);
   expect(rowsToLines('0\t5.2\n1\t6.14\nstopped for rain', 'test', 'm')).toEqual({
     lines: ['0 5.2', '1 6.14', '# stopped for rain'],
     open: false,

@@ -7,6 +7,7 @@ import {
   intervalOf,
   lengthsOf,
   notTaken,
+  ofWork,
   type Statement,
   termsIn,
   textsOf,
@@ -115,7 +116,8 @@ const bareSizeText = ({ figure, value }: Length, units: DepthUnit | null): strin
 const amountDoubt = 'the notes tell how much casing, not where its foot stands; its bottom is marked ?';
 
 /** `casing ? - 20 ft steel 6 in driven` and what else the same words say. */
-export function casingSet(statement: Statement): Outcome & { readonly string: StringSoFar } {
+export function casingSet(given: Statement): Outcome & { readonly string: StringSoFar } {
+  const statement = ofWork(given);
   const roles = rolesOf(statement);
   const keyword = /\bliner\b/i.test(statement.text) ? 'liner' : 'casing';
   const { terms, left } = termsIn(wordsOf(statement), ['casing-material', 'joint-type', 'casing-state'], ignored);
@@ -139,10 +141,12 @@ export function casingSet(statement: Statement): Outcome & { readonly string: St
       ...(perforated === undefined ? [] : [`perforated ${perforated}`]),
       ...textsOf(statement, 'date').slice(0, 1),
     ];
-    return `${keyword} ${topText} - ${bottomText} ${said.join(' ') || '?'}`.trim();
+    return `${keyword} ${topText} - ${bottomText}${said.length === 0 ? ' ?' : `, ${said.join(', ')}`}`;
   };
+  const doubted = lengthsOf(given).length < lengthsOf(statement).length && intervalOf(given)?.to.parted === true;
   const why = [
     ...roles.why,
+    ...(doubted ? ['its inches could belong to the depth or be the size; both are marked ?'] : []),
     ...(isAmount && roles.why.length === 0 ? [amountDoubt] : []),
     ...(bottom === null ? ['its depth is not told'] : []),
     ...notTaken([...left, ...textsOf(statement, 'share', 'rate', 'mass', 'open-date')]),

@@ -1,7 +1,7 @@
 import { line, type Outcome } from '../draft.ts';
 import { lengthText } from '../lengths.ts';
 import type { DepthUnit } from '../notes.ts';
-import { intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
+import { intervalOf, lengthsOf, notTaken, ofWork, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
 import { intervalText } from '../tokens.ts';
 
 type FillRow = 'grout' | 'seal' | 'pack';
@@ -95,7 +95,8 @@ function slotIn(text: string, units: DepthUnit | null): string {
 }
 
 /** `screen 80 - 90 pvc 4" slot 0.010 in` */
-export function wellScreen(statement: Statement): Outcome {
+export function wellScreen(given: Statement): Outcome {
+  const statement = ofWork(given);
   const interval = intervalOf(statement);
   const lengths = lengthsOf(statement);
   const [sized] = [
@@ -107,13 +108,12 @@ export function wellScreen(statement: Statement): Outcome {
   const depth = interval ? intervalText(interval) : '? - ?';
   const text = (units: DepthUnit | null): string =>
     [
-      'screen',
-      depth,
+      `screen ${depth}`,
       ...terms.map(({ name }) => name),
       ...(sized === undefined ? [] : [sized]),
       ...textsOf(statement, 'schedule'),
       ...textsOf(statement, 'slot').map((slot) => slotIn(slot, units)),
-    ].join(' ');
+    ].join(', ');
   const why = [...(interval ? [] : ['its depths are not told']), ...notTaken([...left, ...rest])];
   return { items: [line('casing', text)], why, depths: interval ? [interval.from, interval.to] : [], openDate: null };
 }

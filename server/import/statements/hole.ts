@@ -1,6 +1,6 @@
 import { type DraftItem, line, type Outcome } from '../draft.ts';
 import { type Length, lengthsIn, lengthText } from '../lengths.ts';
-import { intervalOf, lengthsOf, notTaken, type Statement, termsIn, wordsOf } from '../statement.ts';
+import { intervalOf, lengthsOf, notTaken, ofWork, type Statement, termsIn, wordsOf } from '../statement.ts';
 import { intervalText } from '../tokens.ts';
 
 const ignored =
@@ -23,7 +23,8 @@ function bitByNumber(statement: Statement, above: string | null): HoleOutcome | 
 type HoleOutcome = Outcome & { readonly bottom: string | null };
 
 /** `0 - 40 10"`, from the bottom of the hole so far where only its end is told. */
-export function holeDrilled(statement: Statement, above: string | null): HoleOutcome {
+export function holeDrilled(given: Statement, above: string | null): HoleOutcome {
+  const statement = ofWork(given);
   const byNumber = bitByNumber(statement, above);
   if (byNumber !== null) return byNumber;
   const interval = intervalOf(statement);
@@ -33,8 +34,10 @@ export function holeDrilled(statement: Statement, above: string | null): HoleOut
   const { terms, left } = termsIn(wordsOf(statement), ['hole-method'], ignored);
   const depth = interval ? intervalText(interval) : `${above ?? '0'} - ${end ? lengthText(end) : '?'}`;
   const said = [...(size ? [lengthText(size)] : ['?']), ...terms.map(({ name }) => name).slice(0, 1)];
-  const items: DraftItem[] = [line('hole', `${depth} ${said.join(' ')}`)];
+  const items: DraftItem[] = [line('hole', `${depth}, ${said.join(', ')}`)];
+  const doubted = lengthsOf(given).length < lengths.length && (size?.doubtful ?? false);
   const why = [
+    ...(doubted ? ['its inches could belong to the depth or be the diameter; both are marked ?'] : []),
     ...(end ? [] : ['its depth is not told']),
     ...(size ? [] : ['its diameter is not told']),
     ...notTaken(left),

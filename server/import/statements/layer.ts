@@ -33,15 +33,22 @@ const outcome = (item: DraftLayer, depths: readonly Length[]): Outcome => ({ ...
 
 const toWord = /(?:^|\s)(?:-|to|down to|until)\s?$/i;
 
-/** A layer with both its depths; the first interval counts. */
-function withInterval(statement: Statement): Outcome | null {
+/** A layer with both its depths; the first interval counts. Depths amid the words need words that name a material. */
+function withInterval(statement: Statement, isGround: (words: string) => boolean): Outcome | null {
   const interval = intervalOf(statement);
   const token = statement.tokens.find(({ kind }) => kind === 'interval');
   if (interval === null || token === undefined) return null;
   const { from, to } = interval;
+  const isInside =
+    before(statement, token).trim() !== '' &&
+    after(statement, token)
+      .replace(/^[)\].]+/, '')
+      .trim() !== '';
   const ahead = before(statement, token).replace(/\b(?:from|at)? ?[([]?$/i, '');
   const behind = after(statement, token).replace(/^[)\]]/, '');
-  return outcome(layer('interval', from, to, `${ahead} ${behind}`), [from, to]);
+  const words = `${ahead} ${behind}`;
+  if (isInside && !isGround(descriptionWords(words))) return null;
+  return outcome(layer('interval', from, to, words), [from, to]);
 }
 
 /** A layer with one length, and what the length is as far as the words say it. */
@@ -70,4 +77,4 @@ function withLength(statement: Statement, isGround: (words: string) => boolean):
 
 /** A layer of the ground. `isGround` tells whether words name a material; it is asked only where the depths leave doubt. */
 export const groundLayer = (statement: Statement, isGround: (words: string) => boolean): Outcome | null =>
-  withInterval(statement) ?? withLength(statement, isGround);
+  withInterval(statement, isGround) ?? withLength(statement, isGround);

@@ -25,7 +25,7 @@ export function waterFound(statement: Statement, layer: Interval | null): Outcom
   const items: DraftItem[] = depths.map((depth, at) => {
     const rate = rateOf(at);
     const said = [...kind, ...(rate === undefined ? [] : [`${total}${rate}`])];
-    return line('water', [depth, said.length === 0 && depth === '?' ? '?' : said.join(', ')].join(' ').trim());
+    return line('water', said.length === 0 ? `${depth}${depth === '?' ? ' ?' : ''}` : `${depth}, ${said.join(', ')}`);
   });
   const unclear = rates.length > 1 && rates.length !== depths.length;
   const shared = rates.length === 1 && depths.length > 1;
@@ -40,7 +40,7 @@ export function waterFound(statement: Statement, layer: Interval | null): Outcom
 }
 
 const levelIgnored =
-  /^(?:swl|s\.w\.l\.|static|water|wtr|level|lvl|rose|rises|came|up|groundwater|to|wl|w\.l\.|dtw|standing|stands|stood|rest|rests|below|under|ground|grade|surface|top|casing|csg|toc|btoc|t\.o\.c\.|bgs|bgl|bg|from|measured|depth|land|above|gl|date|after)\.?:?$/i;
+  /^(?:swl|s\.w\.l\.|static|water|wtr|level|lvl|rose|rises|came|up|groundwater|to|wl|w\.l\.|dtw|rwl|standing|stands|stood|rest|rests|below|under|ground|grade|surface|top|casing|csg|toc|btoc|t\.o\.c\.|bgs|bgl|bg|from|measured|depth|land|above|gl|date|after)\.?:?$/i;
 
 const datumOf = (text: string): string => {
   if (/\b(?:toc|t\.o\.c\.|btoc)(?!\w)|top of (?:the )?(?:casing|csg|pipe)/i.test(text)) return ' toc';

@@ -1,8 +1,10 @@
 import { line, nothing, type Outcome } from '../draft.ts';
 import { lengthText } from '../lengths.ts';
-import { lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
+import { intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
 
 const pumpIgnored = /^(?:pump|set|installed|depth|submersible-pump|put|new|hung|in)\.?:?$/i;
+
+import { intervalText } from '../tokens.ts';
 
 /** `pump submersible 0.5 hp, set 80` */
 export function pumpSet(statement: Statement): Outcome {
@@ -48,4 +50,29 @@ export function developed(statement: Statement): Outcome {
     ...textsOf(statement, 'date').slice(0, 1),
   ];
   return { ...nothing, items: [line('work', `development ${said.join(', ') || '?'}`)], why: notTaken(left) };
+}
+
+const fractureIgnored = /^(?:hydro-?|hydro-?frac\w*|frac\w*|yield|well|rate)\.?:?$/i;
+
+/** `hydrofracture 200 - 400, 2000 psi, after 3 gpm` */
+export function hydrofractured(statement: Statement): Outcome {
+  const interval = intervalOf(statement);
+  const rates = textsOf(statement, 'rate');
+  const { left } = termsIn(wordsOf(statement), [], fractureIgnored);
+  const labels = rates.length === 2 ? ['before', 'after'] : [/\bbefore\b/i.test(statement.text) ? 'before' : 'after'];
+  const said = [
+    interval ? intervalText(interval) : '? - ?',
+    ...textsOf(statement, 'pressure').slice(0, 1),
+    ...rates.slice(0, 2).map((rate, at) => `${labels[at]} ${rate}`),
+  ];
+  const why = [
+    ...(interval ? [] : ['its depths are not told']),
+    ...notTaken(left.filter((each) => !/^(?:before|after)$/i.test(each))),
+  ];
+  return {
+    items: [line('work', `hydrofracture ${said.join(', ')}`)],
+    why,
+    depths: interval ? [interval.from, interval.to] : [],
+    openDate: null,
+  };
 }
