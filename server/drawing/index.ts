@@ -4,9 +4,7 @@ export type { Noticed } from './findings-html.ts';
 export { wellMap } from './map.ts';
 export {
   type DrawingOptions,
-  type DrawingOptions as DrawOptions,
   defaultDrawingOptions,
-  defaultDrawingOptions as defaultDrawOptions,
   type Layout,
   type Paper,
   papers,
