@@ -29,6 +29,14 @@ async function untilShown(workbench: Workbench, wanted: readonly string[]): Prom
 const firstSuggestion = (workbench: Workbench) =>
   workbench.page.locator('.suggest-widget.visible .monaco-list-row').first();
 
+const layers = [
+  'well KH-09',
+  'strata',
+  '  0    - 3.8    slty cl',
+  '       - 12     lst gry',
+  '       - 61     lst dk gry',
+];
+
 /** The helps that come while one types, all by the keyboard. */
 export const flow = (workbench: Workbench): Tests => ({
   async 'Enter goes on at the same base, lines the section up, and twice leaves it'() {
@@ -37,24 +45,9 @@ export const flow = (workbench: Workbench): Tests => ({
       workbench,
       'strata<Enter>0-3.8 slty cl<Escape><Enter>12 lst gry<Escape><Enter>-61 lst dk gry<Escape><Enter>',
     );
-    await untilShown(workbench, [
-      'well KH-09',
-      'strata',
-      '  0    - 3.8    slty cl',
-      '       - 12     lst gry',
-      '       - 61     lst dk gry',
-      '       - ',
-    ]);
+    await untilShown(workbench, [...layers, '       - ']);
     await keys(workbench, '<Enter>');
-    await untilShown(workbench, [
-      'well KH-09',
-      'strata',
-      '  0    - 3.8    slty cl',
-      '       - 12     lst gry',
-      '       - 61     lst dk gry',
-      '',
-      '',
-    ]);
+    await untilShown(workbench, [...layers, '', '']);
   },
 
   async 'the next section that the log lacks is offered, the likeliest first'() {
