@@ -21,8 +21,8 @@ async function take(workbench: Workbench, name: string): Promise<void> {
 
 async function openSideBySide({ page }: Workbench): Promise<void> {
   await openFile(page, 'kestrel-hollow.well');
-  await runCommand(page, 'View: Close Primary Side Bar').catch(() => page.keyboard.press('Control+B'));
-  await textLine(page, /Kestrel Hollow/).click();
+  await page.keyboard.press('Control+B');
+  await textLine(page, /Kestrel/).click();
   await page.keyboard.press('Control+K');
   await page.keyboard.press('v');
   await previewPage(page).locator('svg').first().waitFor({ timeout: 60_000 });
