@@ -1,3 +1,4 @@
+import type { Columns } from '../../../grammar/span.ts';
 import type { Position } from '../position.ts';
 
 /** A text in the place of a stretch that may span lines. */
@@ -6,6 +7,17 @@ export interface Change {
   readonly last: Position;
   readonly text: string;
 }
+
+/** Text that takes the place of some columns of a line. */
+export interface Piece extends Columns {
+  readonly text: string;
+}
+
+/** A line with pieces of it written anew, of which none lies over another. */
+export const withPieces = (text: string, pieces: readonly Piece[]): string =>
+  [...pieces]
+    .sort((a, b) => b.start - a.start || b.end - a.end)
+    .reduce((result, piece) => result.slice(0, piece.start) + piece.text + result.slice(piece.end), text);
 
 /** One line written anew. */
 export const changeOf = (line: number, before: string, text: string): Change => ({

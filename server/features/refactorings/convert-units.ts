@@ -4,23 +4,11 @@ import { exact } from '../../../grammar/units.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import type { FileUnits } from '../../model/log.ts';
 import { type Amount, amountsOf, siOf } from '../amounts.ts';
-import { type Change, changedLines, changeOf } from './change.ts';
+import { type Change, changedLines, changeOf, withPieces } from './change.ts';
 import { type Conversion, conversionOf } from './convert-units/conversion.ts';
-import { isAsRead, isSlotNumber, type Piece, piecesOf } from './convert-units/pieces.ts';
+import { isAsRead, isSlotNumber, piecesOf } from './convert-units/pieces.ts';
 import { unitsChange } from './convert-units/units-line.ts';
 import type { Refactoring } from './refactoring.ts';
-
-/**
- * The whole file in the other system of units, so that the same change once more gives the text that was there. Plain
- * numbers change by `exact-number.ts`. Pipe, slots and bags keep their trade sizes, fractions and figures such as `.3`
- * their form: they get their unit written behind them. What already stands in a unit of the other system stays, set off
- * by two blanks more, so that the way back knows it.
- */
-
-const withPieces = (text: string, pieces: readonly Piece[]): string =>
-  [...pieces]
-    .sort((a, b) => b.start - a.start || b.end - a.end)
-    .reduce((result, piece) => result.slice(0, piece.start) + piece.text + result.slice(piece.end), text);
 
 /** Thousandths of an inch in a metre. */
 const slotNumber = 0.001 * exact.inch;
@@ -37,9 +25,11 @@ function senseOf(line: Line, units: FileUnits): readonly (number | null)[] {
   return [...[...signed, ...bare].map((number) => number * slotNumber), ...others];
 }
 
-/** Two values are one where they differ by less than the last of the digits that a conversion adds can tell. */
+/** What the digits that a conversion adds leave open at most: half of the fifth behind the point of 1 mm in inches. */
+const leftOpen = 1.5e-4;
+
 const sameValue = (a: number | null, b: number | null | undefined): boolean =>
-  a === null || b == null ? a === (b ?? null) : Math.abs(a - b) <= 1e-4 * Math.abs(a) + 1e-5;
+  a === null || b == null ? a === (b ?? null) : Math.abs(a - b) <= leftOpen * Math.abs(a) + Number.EPSILON;
 
 /** True where every line of the new text says what it said before. */
 function saysTheSame({ tree }: Snapshot, after: readonly string[], { from, to }: Conversion): boolean {
@@ -74,7 +64,12 @@ function changes(snapshot: Snapshot): readonly Change[] {
 
 const titles = { us: 'Convert the file to feet and inches', metric: 'Convert the file to metres and millimetres' };
 
-/** The whole file in the other system; it suggests itself at the units line. */
+/**
+ * The whole file in the other system of units, so that the same change once more gives the text that was there. Plain
+ * numbers change by `exact-number.ts`. Pipe, slots and bags keep their trade sizes, fractions and figures such as `.3`
+ * their form: they get their unit written behind them. What already stands in a unit of the other system stays, set off
+ * by two blanks more, so that the way back knows it. It suggests itself at the units line.
+ */
 export const convertUnits: Refactoring = {
   id: 'convert-units',
   kind: 'refactor.rewrite',

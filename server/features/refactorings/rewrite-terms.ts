@@ -3,30 +3,19 @@ import type { Item, Line } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import { type Word, wordsOf } from '../words.ts';
-import { type Change, changeOf } from './change.ts';
+import { type Change, changeOf, type Piece, withPieces } from './change.ts';
 import { linesOf, type Refactoring } from './refactoring.ts';
-
-interface Piece {
-  readonly start: number;
-  readonly end: number;
-  readonly text: string;
-}
-
-const written = (text: string, pieces: readonly Piece[]): string =>
-  [...pieces]
-    .sort((a, b) => b.start - a.start)
-    .reduce((all, { start, end, text: piece }) => all.slice(0, start) + piece + all.slice(end), text);
 
 const saysTheSame = (line: Line, text: string): boolean =>
   meaningOf(readLine(text, { section: line.section, hasString: true }).line) === meaningOf(line);
 
 /** A line with as many of the pieces as leave its meaning: all of them, else one after the other. */
-function rewritten(line: Line, pieces: readonly Piece[]): string {
-  const all = written(line.text, pieces);
+function rewithPieces(line: Line, pieces: readonly Piece[]): string {
+  const all = withPieces(line.text, pieces);
   if (saysTheSame(line, all)) return all;
   const kept: Piece[] = [];
-  for (const piece of pieces) if (saysTheSame(line, written(line.text, [...kept, piece]))) kept.push(piece);
-  return written(line.text, kept);
+  for (const piece of pieces) if (saysTheSame(line, withPieces(line.text, [...kept, piece]))) kept.push(piece);
+  return withPieces(line.text, kept);
 }
 
 function longPiece({ value }: Item): readonly Piece[] {
@@ -47,7 +36,7 @@ type Way = keyof typeof ways;
 
 const changedLine = (line: Line, way: Way): string | null => {
   const pieces = ways[way](line).filter(({ start, end, text }) => line.text.slice(start, end) !== text);
-  const text = pieces.length === 0 ? line.text : rewritten(line, pieces);
+  const text = pieces.length === 0 ? line.text : rewithPieces(line, pieces);
   return text === line.text ? null : text;
 };
 

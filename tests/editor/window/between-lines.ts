@@ -60,7 +60,7 @@ export const betweenLines = (workbench: Workbench): Tests => ({
     await offer.waitFor();
     await takeScreenshot(page, 'linked-contact');
     await offer.click();
-    await textLine(page, /4\.1.-.7\.2.sand/).waitFor();
+    await textLine(page, /4\.1.-.7\.2/).waitFor();
   },
 
   async 'what a line takes is shown while it is typed'() {

@@ -39,11 +39,11 @@ describe('a file in the other system', () => {
         'well KH-04',
         'units ft in',
         'hole',
-        '  0 - 23.62205 10.0000 air rotary',
+        '  0 - 23.62205 10.00000 air rotary',
         'casing +1.476378 - 23.62205 steel 168.3 x 6.4mm',
         '  grout 0 - 23.62205 neat cement, 10.241253 ft3, 9 x 40 kg bags',
         'water',
-        '  126.31234 fresh, 6.6043 gpm-us',
+        '  126.31234 fresh, 6.60430 gpm-us',
       ].join('\n'),
     );
   });

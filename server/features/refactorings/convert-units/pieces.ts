@@ -2,14 +2,10 @@ import type { Columns } from '../../../../grammar/span.ts';
 import type { Line, Quantity } from '../../../../grammar/tree.ts';
 import type { FileUnits } from '../../../model/log.ts';
 import type { Role } from '../../amounts.ts';
+import type { Piece } from '../change.ts';
 import type { Conversion } from './conversion.ts';
 import { convertedNumber, isPlainNumber, type UnitPair } from './exact-number.ts';
 import { type Group, groupsOfLine } from './groups.ts';
-
-/** Text that takes the place of some columns of a line. */
-export interface Piece extends Columns {
-  readonly text: string;
-}
 
 /** Slots of things that are bought by their size. */
 const tradeSizes = new Set(['size', 'nominal', 'outside', 'inside', 'coupling', 'slot', 'bags', 'bag-mass']);

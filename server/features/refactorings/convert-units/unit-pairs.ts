@@ -5,17 +5,17 @@ type Row = [us: string, metric: string, numerator: bigint, denominator: bigint, 
 
 /**
  * Units that take each other's place, with the exact factors of NIST SP 811 (2008), appendix B. With the digits given
- * feet and inches are exact; the others differ from the value written by less than its last digit and two more can tell.
+ * what was in feet and inches is exact; everything else is within 15 parts in 100,000 of what was written.
  */
 const rows: readonly Row[] = [
   ['ft', 'm', 3048n, 10_000n, 4, 4],
-  ['in', 'mm', 254n, 10n, 1, 4],
+  ['in', 'mm', 254n, 10n, 1, 5],
   ['ft3', 'm3', 28_316_846_592n, 10n ** 12n, 6, 4],
   ['lb', 'kg', 45_359_237n, 10n ** 8n, 4, 4],
   ['cfm', 'm3/min', 28_316_846_592n, 10n ** 12n, 6, 4],
-  ['psi', 'kPa', 6_894_757_293_168_361n, 10n ** 15n, 4, 4],
+  ['psi', 'kPa', 6_894_757_293_168_361n, 10n ** 15n, 4, 5],
   ['hp', 'kW', 7_456_998_715_822_702n, 10n ** 16n, 4, 4],
-  ['lb/ft3', 'kg/m3', 45_359_237n * 10n ** 4n, 28_316_846_592n, 4, 4],
+  ['lb/ft3', 'kg/m3', 45_359_237n * 10n ** 4n, 28_316_846_592n, 4, 5],
 ];
 
 const usGallon: readonly [bigint, bigint] = [3_785_411_784n, 10n ** 9n];
@@ -25,8 +25,8 @@ function gallonRows(gallon: Gallon | null): readonly Row[] {
   const [numerator, denominator] = gallon === 'gal-imp' ? imperialGallon : usGallon;
   const [volume, rate] = gallon === null ? ['gal-us', 'gpm-us'] : ['gal', 'gpm'];
   return [
-    [volume, 'L', numerator, denominator, 4, 4],
-    [rate, 'L/min', numerator, denominator, 4, 4],
+    [volume, 'L', numerator, denominator, 4, 5],
+    [rate, 'L/min', numerator, denominator, 4, 5],
   ];
 }
 
