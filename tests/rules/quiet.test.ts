@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Finding, Severity } from '../../server/rules/rule.ts';
 import { findingsIn } from './checked.ts';
@@ -26,5 +27,13 @@ describe('good wells stay quiet', () => {
 describe('an empty or nearly empty log is no fault', () => {
   test.each(['', '\n', 'well KH-04', '# a plan', 'hole', 'strata', 'casing +0.45 - 7.2'])('%j', (text) => {
     expect(linesOf(text, ['error', 'warning'])).toEqual([]);
+  });
+});
+
+const samples = readdirSync('samples').filter((name) => name.endsWith('.well'));
+
+describe('the samples', () => {
+  test.each(samples)('%s has nothing above information', (name) => {
+    expect(linesOf(readFileSync(`samples/${name}`, 'utf8'), ['error', 'warning'])).toEqual([]);
   });
 });

@@ -69,7 +69,7 @@ export const rule: Rule = {
       text: 'rules california-b74\nunits ft in\nuse irrigation\ncasing +1 - 120 pvc 4.5 x 0.237\n  grout 0 - 15 neat cement',
     },
     {
-      text: 'rules oregon-690-210\nunits ft in\nstrata\n  0 - 12 clay\n  - 60 gravel\ncasing +1 - 60 steel 6.625 x 0.25\n  grout 0 - 14 neat cement',
+      text: 'rules oregon-690-210\nunits ft in\nstrata\n  0 - 12 clay\n  - 60 gravel\ncasing +1 - 60 steel 6.625 x 0.25\n  grout 0 - 19 neat cement',
     },
     { text: 'rules california-b74\nuse domestic' },
   ],

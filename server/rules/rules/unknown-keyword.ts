@@ -14,7 +14,10 @@ export const rule: Rule = {
   flagged: [{ text: '[[zebra]] 12 steel', fixed: 'note  zebra 12 steel' }],
   silent: [{ text: 'note zebra 12 steel' }, { text: '# zebra 12 steel' }],
   check: ofProblem('unknown-keyword', {
-    message: ({ written, meant }) => `"${written}" is no keyword, so this line is not read${didYouMean(meant)}`,
+    message: ({ written, meant, facts }) =>
+      facts.head
+        ? `"${written}" has its place on the line that begins with ${facts.head}, so this line is not read; move what it says up there`
+        : `"${written}" is no keyword, so this line is not read${didYouMean(meant)}`,
     fixes: (problem, text) => [
       ...fixesOfMeant(problem),
       {
