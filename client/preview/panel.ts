@@ -22,10 +22,8 @@ export class PreviewPanel {
   #wishes: Wishes | null = null;
   #tied: boolean | null = null;
   #isStale = true;
-  #isReady: () => void = () => {};
-  readonly #ready = new Promise<void>((resolve) => {
-    this.#isReady = resolve;
-  });
+  #pageIsReady: () => void = () => {};
+  #ready = this.#untilPageIsReady();
 
   constructor(
     readonly uri: vscode.Uri,
@@ -37,7 +35,7 @@ export class PreviewPanel {
     this.#subscriptions = [
       this.#scroll,
       panel.webview.onDidReceiveMessage((message: FromPage) => this.#take(message)),
-      panel.onDidChangeViewState(() => this.#refreshIfDue()),
+      panel.onDidChangeViewState(() => this.#viewChanged()),
       server.onAnalysed((analysed) => server.isSameDocument(analysed, uri) && this.#markStale()),
       vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.#sendCursor(textEditor)),
       vscode.workspace.onDidChangeConfiguration((change) => {
@@ -81,7 +79,19 @@ export class PreviewPanel {
     this.#shown = new Map();
     this.#tied = tied;
     this.#sendTied();
-    this.#isReady();
+    this.#pageIsReady();
+  }
+
+  #untilPageIsReady(): Promise<void> {
+    return new Promise((resolve) => {
+      this.#pageIsReady = resolve;
+    });
+  }
+
+  /** The editor drops the page of a preview that is hidden, and loads it again when it is shown. */
+  #viewChanged(): void {
+    if (this.panel.visible) this.#refreshIfDue();
+    else this.#ready = this.#untilPageIsReady();
   }
 
   #markStale(): void {

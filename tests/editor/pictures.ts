@@ -3,7 +3,7 @@ import { cpSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { ensureEditor } from './editor.ts';
 import { stagedExtension } from './suite-in-host.ts';
-import { chooseTheme, openFile, previewPage, runCommand, textLine } from './window/driver.ts';
+import { chooseTheme, openFile, previewPage, textLine } from './window/driver.ts';
 import { themes } from './window/themes.ts';
 import { startWorkbench, type Workbench } from './workbench.ts';
 
