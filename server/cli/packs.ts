@@ -1,26 +1,30 @@
+import { placeText } from '../folder/own-packs.ts';
 import { packs as ownPacks, packById } from '../packs/index.ts';
 import type { Pack } from '../packs/limits.ts';
-
 import { nearNames } from '../rules/near-names.ts';
 import { readOwnPack } from '../rules/own-pack.ts';
 import { didYouMean } from './arguments.ts';
+import { type Option, valueOption } from './command.ts';
 import { readInput } from './inputs.ts';
 import { Unusable } from './unusable.ts';
 import type { World } from './world.ts';
 
-const isFile = (name: string): boolean => /\.json$|[\\/]/i.test(name);
+/** Names packs on a command line. */
+export const rulesOption: Option = valueOption(
+  'rules',
+  'PACK',
+  'check against this rule pack too: its id or a JSON file; repeat it or use commas',
+  { many: true },
+);
 
-function placeOf(text: string, offset: number): string {
-  const before = text.slice(0, offset).split(/\r\n|\n|\r/);
-  return `${before.length}:${(before.at(-1) ?? '').length + 1}`;
-}
+const isFile = (name: string): boolean => /\.json$|[\\/]/i.test(name);
 
 function packFrom(name: string, text: string): Pack {
   const read = readOwnPack(text);
   if ('pack' in read) return read.pack;
   const [first] = read.problems;
   throw new Unusable(
-    `${name}:${placeOf(text, first?.offset ?? 0)}: ${first?.message ?? 'not a rule pack'}; "drillhand schema pack" prints what one looks like`,
+    `${name}:${placeText(text, first?.offset ?? 0)}: ${first?.message ?? 'not a rule pack'}; "drillhand schema pack" prints what one looks like`,
   );
 }
 

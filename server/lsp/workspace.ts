@@ -104,11 +104,6 @@ export class Workspace {
     return !this.#hasScanned || this.#working !== null;
   }
 
-  /** True where every log of the folders was read; there may be more than are. */
-  get isComplete(): boolean {
-    return !this.isReading && !this.#left;
-  }
-
   /** Most logs that are read, where the folders hold more of them; else null. */
   get most(): number | null {
     return this.#left ? mostLogs : null;

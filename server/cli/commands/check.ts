@@ -1,10 +1,11 @@
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import { folderWellOf } from '../../folder/folder-well.ts';
 import type { Finding, Severity } from '../../rules/rule.ts';
-import { type Arguments, type Command, choiceOption, valueOption } from '../command.ts';
+import { type Arguments, type Command, choiceOption } from '../command.ts';
 import { type Engine, engineFor } from '../engine.ts';
 import { type Exit, exit, graver } from '../exit.ts';
 import { findInputs, type Input } from '../inputs.ts';
+import { rulesOption } from '../packs.ts';
 import { jsonReport } from '../reports/json.ts';
 import type { FileFindings } from '../reports/report.ts';
 import { sarifReport } from '../reports/sarif.ts';
@@ -69,9 +70,7 @@ export const check: Command = {
   summary: 'Say what is wrong with logs, where and why.',
   options: [
     choiceOption('format', ['text', 'json', 'sarif'], 'how to print the findings (default: text)'),
-    valueOption('rules', 'PACK', 'check against this rule pack too: its id or a JSON file; repeat it or use commas', {
-      many: true,
-    }),
+    rulesOption,
     choiceOption('fail-on', levels, 'end with 1 from this severity on (default: error)'),
     todayOption,
   ],

@@ -13,6 +13,7 @@ import { keys, textColumns } from '../list/columns.ts';
 import { listCsv, listJson, listText, madeHarmless } from '../list/formats.ts';
 import { listGeojson, placesLeft } from '../list/geojson.ts';
 import type { Listed } from '../list/listed.ts';
+import { rulesOption } from '../packs.ts';
 import { printable } from '../printable.ts';
 import { todayOption } from '../today.ts';
 import { findingsTogether, type ReadWell, readEach } from '../together.ts';
@@ -117,9 +118,7 @@ export const list: Command = {
     valueOption('filter', 'CONDITION', 'list only wells like this, such as "depth>60"; repeat it for more', {
       many: true,
     }),
-    valueOption('rules', 'PACK', 'check against this rule pack too: its id or a JSON file; repeat it or use commas', {
-      many: true,
-    }),
+    rulesOption,
     todayOption,
   ],
   notes: [

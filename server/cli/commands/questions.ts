@@ -1,9 +1,10 @@
 import { wellName } from '../../drawing/title.ts';
 import { type CrewQuestion, questionsFor, questionsText } from '../../export/questions/index.ts';
-import { type Arguments, type Command, choiceOption, valueOption } from '../command.ts';
+import { type Arguments, type Command, choiceOption } from '../command.ts';
 import { engineFor } from '../engine.ts';
 import type { Exit } from '../exit.ts';
 import { readLog, singleInput } from '../inputs.ts';
+import { rulesOption } from '../packs.ts';
 import { printable } from '../printable.ts';
 import { questionsMarkdown } from '../reports/questions-markdown.ts';
 import { todayOption } from '../today.ts';
@@ -30,9 +31,7 @@ export const questions: Command = {
   summary: 'List what only the crew can answer, ready to be sent.',
   options: [
     choiceOption('format', ['text', 'markdown', 'json'], 'how to print the list (default: text)'),
-    valueOption('rules', 'PACK', 'check against this rule pack too: its id or a JSON file; repeat it or use commas', {
-      many: true,
-    }),
+    rulesOption,
     todayOption,
   ],
   notes: [
