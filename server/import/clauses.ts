@@ -206,11 +206,22 @@ function isMoreOfIt(piece: Clause, before: Kind | null, dates: 'dmy' | 'mdy' | n
   return !statement.tokens.some(({ kind }) => kind === 'interval') && !isGround(wordsOf(statement));
 }
 
+/** Where a layer began with its depths, a later one does so too: other depths are told in its words, as `(15-25)`. */
+function areInItsWords(piece: Clause, before: Clause, dates: 'dmy' | 'mdy' | null): boolean {
+  if (piece.kind !== 'layer' || before.kind !== 'layer') return false;
+  const statement = statementOf(piece.text, dates);
+  return (
+    statement.tokens.some(({ kind }) => kind === 'interval') &&
+    !startsWithDepths(statement) &&
+    startsWithDepths(statementOf(before.text, dates))
+  );
+}
+
 /** True where a piece only goes on with the clause before it. */
 function goesOn(piece: Clause, { kind: before, text }: Clause, dates: 'dmy' | 'mdy' | null): boolean {
   if (before === 'hydrofracture' && piece.kind === 'test') return true;
   if (piece.kind === null || areItsDepths(piece, { kind: before, text }, dates)) return true;
-  if (isMoreOfIt(piece, before, dates)) return true;
+  if (isMoreOfIt(piece, before, dates) || areInItsWords(piece, { kind: before, text }, dates)) return true;
   if (piece.kind === 'bags') return fills.has(before);
   if (belongsToString.test(piece.text)) return before === 'casing';
   if (piece.kind === 'water') return before === 'water' && isRateAlone(statementOf(piece.text, dates));

@@ -1,6 +1,7 @@
 import { type DraftLayer, nothing, type Outcome } from '../draft.ts';
 import type { Length } from '../lengths.ts';
-import { after, before, intervalOf, lengthsOf, type Statement } from '../statement.ts';
+import { after, before, lengthsOf, type Statement } from '../statement.ts';
+import type { Token } from '../tokens.ts';
 
 const lead =
   /^(?:(?:then|next|first|again|and|drilled|went|got|cut|dug|hit|struck|encountered|found|into|through|thru|more|now)\b[ ,]*)+(?:(?:through|thru|into|in)\b )?/i;
@@ -33,12 +34,20 @@ const outcome = (item: DraftLayer, depths: readonly Length[]): Outcome => ({ ...
 
 const toWord = /(?:^|\s)(?:-|to|down to|until)\s?$/i;
 
-/** A layer with both its depths; the first interval counts. Depths amid the words need words that name a material. */
+/** The interval that a statement begins with, else the one that it ends with, else the first. */
+function itsInterval({ text, tokens }: Statement): (Token & { readonly kind: 'interval' }) | null {
+  const found = tokens.filter((token) => token.kind === 'interval');
+  const [first] = found;
+  const last = found.at(-1);
+  if (first === undefined || last === undefined) return null;
+  return first.start > 0 && /^[\s.)\]]*$/.test(text.slice(last.end)) ? last : first;
+}
+
+/** A layer with both its depths. Depths amid the words need words that name a material. */
 function withInterval(statement: Statement, isGround: (words: string) => boolean): Outcome | null {
-  const interval = intervalOf(statement);
-  const token = statement.tokens.find(({ kind }) => kind === 'interval');
-  if (interval === null || token === undefined) return null;
-  const { from, to } = interval;
+  const token = itsInterval(statement);
+  if (token === null) return null;
+  const { from, to } = token.interval;
   const isInside =
     before(statement, token).trim() !== '' &&
     after(statement, token)
