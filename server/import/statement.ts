@@ -1,4 +1,4 @@
-import { lookup, matchAt } from '../../grammar/terms/index.ts';
+import { matchAt } from '../../grammar/terms/index.ts';
 import type { ListId } from '../../grammar/terms/term.ts';
 import { figureValue, type Length, lengthText } from './lengths.ts';
 import { type Interval, type Token, type TokenKind, tokensIn } from './tokens.ts';
@@ -119,9 +119,6 @@ export function termsIn(
   return { terms, left };
 }
 
-/** True where a list of terms knows the word. */
-export const isTermOf = (word: string, list: ListId): boolean => lookup(word).some((sense) => sense.list === list);
-
-/** `not taken: "a", "b"`, or nothing. */
+/** `no place found for "a", "b"`, or nothing. */
 export const notTaken = (left: readonly string[]): string[] =>
   left.length === 0 ? [] : [`no place found for ${left.map((each) => `"${each}"`).join(', ')}`];

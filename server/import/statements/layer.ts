@@ -9,7 +9,7 @@ const lead =
 const edges = /^[\s:;,.=|/*-]+|[\s:;,=|/*-]+$|(?<=[a-z])\.$/gi;
 
 /** The words of a description, without what stood around its depths. */
-export function descriptionWords(text: string): string {
+function descriptionWords(text: string): string {
   const words = text
     .replace(/^\s*(?:[:;,.=|/*-]\s*)+(?=\S)/, '')
     .replace(lead, '')
