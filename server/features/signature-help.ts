@@ -39,14 +39,14 @@ const depthWords: Readonly<Record<Row['depths'], string | null>> = {
   optional: '[depth]',
 };
 
-function slotWords({ slot, labels, labelled, expected, accepts }: Slot): string {
+function slotName({ slot, labels, labelled, accepts }: Slot): string {
   const name = slot.replaceAll('-', ' ');
-  const label = labels[0];
-  const isFlag = accepts.every(({ kind }) => kind === 'flag');
-  const words =
-    labelled !== 'must' || label === undefined || isFlag ? name : label === name ? `${label} …` : `${label} ${name}`;
-  return expected ? words : `[${words}]`;
+  const [label] = labels;
+  if (labelled !== 'must' || label === undefined || accepts.every(({ kind }) => kind === 'flag')) return name;
+  return label.replaceAll('-', ' ') === name ? `${label} …` : `${label} ${name}`;
 }
+
+const slotWords = (slot: Slot): string => (slot.expected ? slotName(slot) : `[${slotName(slot)}]`);
 
 function acceptsText(accepts: Accepts, { log }: Snapshot): string | null {
   if (accepts.kind === 'quantity') {

@@ -3,9 +3,11 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { openFile, runCommand, takeScreenshot, textLine, untilSelected } from './driver.ts';
+import { openFile, takeScreenshot, textLine, untilSelected } from './driver.ts';
+import { closeUnsaved } from './keyboard.ts';
 
-const file = 'between-lines.well';
+/** A log that the window knows from its start. */
+const file = 'empty.well';
 
 const log = [
   'units m mm',
@@ -28,11 +30,6 @@ async function down(workbench: Workbench, lines: number): Promise<void> {
   for (let line = 0; line < lines; line += 1) await workbench.page.keyboard.press('ArrowDown');
   await workbench.page.keyboard.press('End');
 }
-
-const closeUnsaved = async ({ page }: Workbench): Promise<void> => {
-  await runCommand(page, 'File: Revert File');
-  await runCommand(page, 'View: Close All Editors');
-};
 
 /** What leads between lines and changes them together, by the keyboard. */
 export const betweenLines = (workbench: Workbench): Tests => ({
