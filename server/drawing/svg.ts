@@ -1,5 +1,6 @@
 import { escapeText } from './escape.ts';
 import { type FileTheme, paintValue, type Theme } from './paints.ts';
+import { remembered } from './remembered.ts';
 import type { Drawing } from './scene.ts';
 import type { EllipseShape, Part, PathShape, Point, RectShape, Shape, Style, TextShape, Tile } from './shapes.ts';
 import { filled, rect } from './shapes.ts';
@@ -7,8 +8,15 @@ import { filled, rect } from './shapes.ts';
 const fontFamily = "Arial, Helvetica, 'Liberation Sans', sans-serif";
 const tintOpacity = 0.2;
 
+/* What stands behind the whole millimetres, by hundredths. */
+const fractions = Array.from({ length: 100 }, (_, n) => String(n / 100).slice(1));
+
 /** A length in mm, to the hundredth; what is no number is drawn at 0 rather than spoil the file. */
-const mm = (value: number): string => (Number.isFinite(value) ? String(Math.round(value * 100) / 100 || 0) : '0');
+function mm(value: number): string {
+  const hundredths = Math.round(value * 100);
+  if (!(hundredths >= 0 && hundredths < 1e9)) return Number.isFinite(hundredths) ? String(hundredths / 100 || 0) : '0';
+  return String(Math.floor(hundredths / 100)) + (fractions[hundredths % 100] ?? '');
+}
 
 const attribute = (name: string, value: string): string => ` ${name}="${value}"`;
 
@@ -50,11 +58,18 @@ function shapeText(shape: Shape, theme: Theme): string {
   return shape.kind === 'ellipse' ? ellipseText(shape, theme) : textText(shape, theme);
 }
 
-function tileText(tile: Tile, theme: Theme): string {
+function writtenTile(tile: Tile, theme: Theme): string {
   const tint = tile.tint === null ? [] : [rect(0, 0, tile.width, tile.height, filled(tile.tint, tintOpacity))];
   const shapes = [rect(0, 0, tile.width, tile.height, filled('paper')), ...tint, ...tile.shapes];
   return `<pattern id="dh-${escapeText(tile.id)}" width="${mm(tile.width)}" height="${mm(tile.height)}" patternUnits="userSpaceOnUse">${shapes.map((shape) => shapeText(shape, theme)).join('')}</pattern>`;
 }
+
+/* Patterns are the same in every drawing, and are written once. */
+const tileTexts: Readonly<{ [T in Theme]: (tile: Tile) => string }> = {
+  print: remembered((tile: Tile) => writtenTile(tile, 'print')),
+  dark: remembered((tile: Tile) => writtenTile(tile, 'dark')),
+  editor: remembered((tile: Tile) => writtenTile(tile, 'editor')),
+};
 
 /* On a page a part that comes from a line can be reached and followed; in a file it is a picture only. */
 function partText(part: Part, theme: Theme): string {
@@ -79,7 +94,7 @@ export function drawingSvg(drawing: Drawing, theme: Theme): string {
     `<title>${escapeText(drawing.title)}</title>`,
     `<desc>${escapeText(drawing.description)}</desc>`,
     ...(theme === 'editor' ? [] : [fileStyle]),
-    `<defs>${drawing.tiles.map((tile) => tileText(tile, theme)).join('')}</defs>`,
+    `<defs>${drawing.tiles.map(tileTexts[theme]).join('')}</defs>`,
     shapeText(rect(0, 0, drawing.widthMm, drawing.heightMm, filled('paper')), theme),
     ...drawing.parts.map((part) => partText(part, theme)),
     '</svg>',

@@ -48,10 +48,20 @@ function advanceOf(mark: string): number {
   return advances[(base.codePointAt(0) ?? 0) - 0x20] ?? 1000;
 }
 
+/* Most texts are plain: their marks are looked up by code, without a string for each. */
+const plainText = /^[\x20-\x7e]*$/;
+
+function thousandthsOf(text: string): number {
+  let sum = 0;
+  if (plainText.test(text))
+    for (let at = 0; at < text.length; at += 1) sum += advances[text.charCodeAt(at) - 0x20] ?? 0;
+  else for (const mark of text) sum += advanceOf(mark);
+  return sum;
+}
+
 /** Width of a row of text in mm, by the metrics of the type. */
 export function textWidth(text: string, type: Type): number {
-  let thousandths = 0;
-  for (const mark of text) thousandths += advanceOf(mark);
+  const thousandths = thousandthsOf(text);
   return (thousandths * type.size * (type.bold ? boldness : 1)) / 1000;
 }
 
@@ -97,14 +107,22 @@ const longestText = 2000;
 /** The text broken into rows of at most `width` mm, at blanks where there are any; at most `most` rows. */
 export function wrapped(text: string, type: Type, width: number, most = 6): string[] {
   const words = cleanText(text.slice(0, longestText)).split(/\s+/).filter(Boolean);
+  const blank = textWidth(' ', type);
   const rows: string[] = [];
   let row = '';
-  for (const piece of words.flatMap((word) => [...piecesOf(word, type, width)])) {
-    const longer = row === '' ? piece : `${row} ${piece}`;
-    if (row !== '' && textWidth(longer, type) > width) {
+  let used = 0;
+  const take = (piece: string, size: number): void => {
+    if (row !== '' && used + blank + size > width) {
       rows.push(row);
-      row = piece;
-    } else row = longer;
+      row = '';
+    }
+    used = row === '' ? size : used + blank + size;
+    row = row === '' ? piece : `${row} ${piece}`;
+  };
+  for (const word of words) {
+    const size = textWidth(word, type);
+    if (size <= width) take(word, size);
+    else for (const piece of piecesOf(word, type, width)) take(piece, textWidth(piece, type));
   }
   if (row !== '') rows.push(row);
   if (rows.length <= most) return rows;

@@ -1,5 +1,6 @@
 import type { Depth, Interval, Measure, Moment, Period, PipeSize, TextField, Word } from '../model/log.ts';
 import { inUnit } from './lengths.ts';
+import { remembered } from './remembered.ts';
 
 const unitNames: Readonly<{ [unit: string]: string }> = {
   m3: 'm³',
@@ -87,8 +88,16 @@ export const depthText = (depth: Depth | null, fileUnit: string): string => dept
 export const depthWithUnit = (depth: Depth | null, fileUnit: string): string =>
   depthWords(depth, fileUnit, ` ${unitName(fileUnit)}`);
 
-export const intervalText = (interval: Interval | null, fileUnit: string): string =>
-  interval === null ? '' : `${depthText(interval.top, fileUnit)} – ${depthText(interval.bottom, fileUnit)}`;
+const intervalTexts = remembered((_: Interval) => new Map<string, string>());
+
+/** An interval in the file's unit, without it. */
+export function intervalText(interval: Interval | null, fileUnit: string): string {
+  if (interval === null) return '';
+  const known = intervalTexts(interval);
+  const text = known.get(fileUnit) ?? `${depthText(interval.top, fileUnit)} – ${depthText(interval.bottom, fileUnit)}`;
+  known.set(fileUnit, text);
+  return text;
+}
 
 export const intervalWithUnit = (interval: Interval | null, fileUnit: string): string =>
   interval === null ? '' : `${intervalText(interval, fileUnit)} ${unitName(fileUnit)}`;

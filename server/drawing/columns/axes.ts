@@ -1,5 +1,5 @@
 import { axisTicks, type Tick, tickDecimals } from '../depth-scale.ts';
-import { type Box, line, type Shape, stroked } from '../shapes.ts';
+import { type Box, line, type Pairs, type Shape, stroked } from '../shapes.ts';
 import { rowHeight, textRow, types } from '../text.ts';
 import { unitName } from '../words.ts';
 import type { Column } from './column.ts';
@@ -7,25 +7,44 @@ import type { Column } from './column.ts';
 const minor = stroked('ink', 0.12);
 const major = stroked('ink', 0.25);
 
-function tickShapes(box: Box, ticks: readonly Tick[], decimals: number): Shape[] {
+/** The lesser marks as one comb along the edge of the column. */
+function combShape(box: Box, ticks: readonly Tick[]): Shape[] {
   const right = box.x + box.width;
-  return ticks.flatMap(({ value, y, major: isMajor }) => {
-    const mark = line(
-      [
-        [right - (isMajor ? 2 : 1), y],
+  const teeth = ticks
+    .filter((tick) => !tick.major)
+    .flatMap(
+      ({ y }): Pairs => [
+        [right, y],
+        [right - 1, y],
         [right, y],
       ],
-      isMajor ? major : minor,
     );
-    const height = rowHeight(types.number);
-    if (!isMajor) return [mark];
-    const top = Math.min(Math.max(y - height / 2, box.y), box.y + box.height - height);
-    return [
-      mark,
-      textRow(value.toFixed(decimals).replace(/^-(0(\.0*)?)$/, '$1'), right - 2.6, top, types.number, 'end'),
-    ];
-  });
+  return teeth.length === 0 ? [] : [line(teeth, minor)];
 }
+
+function majorShapes(box: Box, ticks: readonly Tick[], decimals: number): Shape[] {
+  const right = box.x + box.width;
+  const height = rowHeight(types.number);
+  return ticks
+    .filter((tick) => tick.major)
+    .flatMap(({ value, y }) => {
+      const mark = line(
+        [
+          [right - 2, y],
+          [right, y],
+        ],
+        major,
+      );
+      const top = Math.min(Math.max(y - height / 2, box.y), box.y + box.height - height);
+      const text = value.toFixed(decimals).replace(/^-(0(\.0*)?)$/, '$1');
+      return [mark, textRow(text, right - 2.6, top, types.number, 'end')];
+    });
+}
+
+const tickShapes = (box: Box, ticks: readonly Tick[], decimals: number): Shape[] => [
+  ...combShape(box, ticks),
+  ...majorShapes(box, ticks, decimals),
+];
 
 /** Depth below ground, in the file's unit. */
 export const depthColumn: Column = {

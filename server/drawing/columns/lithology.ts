@@ -121,35 +121,41 @@ function contactsOf(layers: readonly Layer[]): ContactMark[] {
   return [...marks.values()].sort((a, b) => a.depth - b.depth);
 }
 
-/** The sides of the column, as far as there are layers. */
+/** Stretches of layers that meet. */
+function loggedStretches(layers: readonly Layer[], window: Extent): Extent[] {
+  const stretches: { top: number; bottom: number }[] = [];
+  for (const layer of layers) {
+    const [top, bottom] = [shown(window, layer.top), shown(window, layer.bottom)];
+    const last = stretches.at(-1);
+    if (last && top <= last.bottom) last.bottom = Math.max(last.bottom, bottom);
+    else stretches.push({ top, bottom });
+  }
+  return stretches;
+}
+
+/** The sides of the column, as far as there are layers, and the surface where one begins there. */
 function sidesPart(layers: readonly Layer[], { scale, box }: ColumnPlace): Part {
-  const shapes = layers.flatMap((layer) => {
-    const [top, bottom] = [yOf(scale, shown(scale.window, layer.top)), yOf(scale, shown(scale.window, layer.bottom))];
-    const surface =
-      layer.top === 0 && isShown(scale.window, 0)
-        ? [
-            line(
-              [
-                [box.x, top],
-                [box.x + box.width, top],
-              ],
-              contactStyles.sharp,
-            ),
-          ]
-        : [];
-    return [
-      ...surface,
-      ...[box.x, box.x + box.width].map((x) =>
-        line(
-          [
-            [x, top],
-            [x, bottom],
-          ],
-          side,
-        ),
+  const surface = layers.some(({ top }) => top === 0) && isShown(scale.window, 0);
+  const across = (depth: number, style: Style): Shape =>
+    line(
+      [
+        [box.x, yOf(scale, depth)],
+        [box.x + box.width, yOf(scale, depth)],
+      ],
+      style,
+    );
+  const sides = loggedStretches(layers, scale.window).flatMap(({ top, bottom }) =>
+    [box.x, box.x + box.width].map((x) =>
+      line(
+        [
+          [x, yOf(scale, top)],
+          [x, yOf(scale, bottom)],
+        ],
+        side,
       ),
-    ];
-  });
+    ),
+  );
+  const shapes = [...(surface ? [across(0, contactStyles.sharp)] : []), ...sides];
   return { name: 'sides', line: null, title: 'Logged ground', shapes };
 }
 

@@ -1,4 +1,5 @@
 import type { MaterialPart, Stratum } from '../../model/log.ts';
+import { remembered } from '../remembered.ts';
 import type { Shape, Tile } from '../shapes.ts';
 import { groundTile } from './ground-tiles.ts';
 import { dashes, dots, pebbles, strokes, triangles } from './motifs.ts';
@@ -83,11 +84,12 @@ const markOf = (material: string): string =>
 const isPlentiful = ({ amount }: MaterialPart): boolean => amount !== null && plentiful.has(amount);
 
 /** The second materials that the pattern of a layer shows, at most two. */
-export const shownWith = ({ materials, principal }: Stratum): string[] => {
+export const shownWith = remembered(({ materials, principal }: Stratum): readonly string[] => {
+  if (materials.length < 2) return [];
   const first = markOf(principal?.id ?? '');
   const others = materials.filter(isPlentiful).map(({ id }) => markOf(id));
   return [...new Set(others)].filter((id) => id !== first && Object.hasOwn(marks, id)).slice(0, 2);
-};
+});
 
 const [cellWidth, cellHeight] = [4, 3];
 /* The first material keeps this much of the pattern for each mark of a second. */
@@ -96,7 +98,7 @@ const cellsAcross = 2;
 /** How many times a pattern is repeated to be about as large as the room that the second materials need. */
 const repeats = (size: number, room: number): number => Math.max(1, Math.round(room / size));
 
-function withMarks(tile: Tile, second: readonly string[]): Tile {
+function withMarks(tile: Tile, second: readonly string[], id: string): Tile {
   const across = repeats(tile.width, cellsAcross * cellWidth);
   const down = repeats(tile.height, cellsAcross * cellHeight);
   const [width, height] = [across * tile.width, down * tile.height];
@@ -112,12 +114,20 @@ function withMarks(tile: Tile, second: readonly string[]): Tile {
       (marks[id] ?? []).map((shape) => moved(shape, (x + (n * width) / 2) % width, Math.min(y, height - cellHeight))),
     ),
   );
-  return { id: [tile.id, ...second].join('-'), tint: tile.tint, width, height, shapes: [...ground.flat(), ...over] };
+  return { id, tint: tile.tint, width, height, shapes: [...ground.flat(), ...over] };
+}
+
+/* Patterns once made, by their names: there are no more than grounds times pairs of second materials. */
+const made = new Map<string, Tile>();
+
+function tileOf(stratum: Stratum): Tile {
+  const tile = groundTile(stratum.ground);
+  const second = shownWith(stratum);
+  const id = [tile.id, ...second].join('-');
+  const known = made.get(id) ?? (second.length === 0 ? tile : withMarks(tile, second, id));
+  made.set(id, known);
+  return known;
 }
 
 /** The pattern of a layer: its ground's, with marks of the other materials that there is much of. */
-export function stratumTile(stratum: Stratum): Tile {
-  const tile = groundTile(stratum.ground);
-  const second = shownWith(stratum);
-  return second.length === 0 ? tile : withMarks(tile, second);
-}
+export const stratumTile = remembered(tileOf);
