@@ -60,7 +60,16 @@ export const flow = (workbench: Workbench): Tests => ({
 
   async 'Tab steps through what a line lacks, and elsewhere it sets in'() {
     await startWith(workbench, 'casing +0.45 - 7.2 steel 168.3 x 6.4 welded\n  grout 0 - 7.2 neat cement');
-    await keys(workbench, '<Tab>0.29<Tab>9<Tab><Tab>');
+    // Each piece is waited for, as a person looks before typing on.
+    for (const [pressed, piece] of [
+      ['<Tab>', /cement,.\?.m3$/],
+      ['0.29<Tab>', /0\.29.m3,.\?.bags$/],
+      ['9<Tab>', /9.bags,.w\/c.\?$/],
+      ['<Tab>', /9.bags,.$/],
+    ] as const) {
+      await keys(workbench, pressed);
+      await textLine(workbench.page, piece).waitFor();
+    }
     await firstSuggestion(workbench).waitFor();
     await keys(workbench, 'trem<Tab>');
     await textLine(workbench.page, /grout.0.-.7\.2.neat.cement,.0\.29.m3,.9.bags,.tremie$/).waitFor();
