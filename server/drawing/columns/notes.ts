@@ -59,11 +59,16 @@ const holeNotes = ({ well, log }: Sheet): Note[] =>
     ),
   );
 
+/* A screen that is a string of its own is told of once, as a screen. */
+const isOneScreen = ({ kind, screens }: DrawnString['string']): boolean => kind === 'screen' && screens.length > 0;
+
 function stringNotes({ unit }: Sheet, drawn: DrawnString): Note[] {
   const { string, outer } = drawn;
   const { shoe, centralizers } = string;
   return [
-    note(string.line, stringTitle(string, unit), drawn.top + 0.12 * (drawn.bottom - drawn.top), outer),
+    ...(isOneScreen(string)
+      ? []
+      : [note(string.line, stringTitle(string, unit), drawn.top + 0.12 * (drawn.bottom - drawn.top), outer)]),
     ...(shoe === null
       ? []
       : [note(shoe.line, fittingTitle('Shoe', shoe, unit), metresOf(shoe.depth) ?? drawn.bottom, outer)]),
