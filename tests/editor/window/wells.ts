@@ -3,7 +3,7 @@ import { rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { runCommand, takeScreenshot, textLine } from './driver.ts';
+import { openFile, runCommand, takeScreenshot, textLine } from './driver.ts';
 
 const pane = ({ page }: Workbench) =>
   page.locator('.pane', { has: page.locator('.pane-header', { hasText: /^Wells/i }) });
@@ -28,6 +28,7 @@ async function labels(workbench: Workbench, count: number): Promise<string[]> {
 /** The wells of the folder, in a view of their own. */
 export const viewingWells = (workbench: Workbench): Tests => ({
   async 'the explorer shows every well of the folder with its state'() {
+    await openFile(workbench.page, 'sound.well');
     await pane(workbench).locator('.pane-header').click();
     await row(workbench, /^Well KH-04: 61 m · /).waitFor();
     assert.deepEqual((await labels(workbench, 4)).sort(), ['FM-11', 'KH-04', 'KH-05', 'empty.well']);
