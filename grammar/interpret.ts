@@ -21,6 +21,7 @@ export interface Interpreted {
 }
 
 const unitNames = units.map((unit) => unit.id);
+const unitsInSmall = new Map(unitNames.map((id) => [id.toLowerCase(), id]));
 
 interface Label extends Columns {
   readonly slot: Slot;
@@ -94,6 +95,10 @@ interface WordRun {
   readonly atoms: readonly number[];
 }
 
+/** Standards and grades of steel pipe that no other word looks like; and what may stand behind them. */
+const gradeWord = /^(?:S?A(?:53|106|139|252|500|589)[A-E]?|API|X(?:42|46|52|56|60|65|70)|[HJKNLP](?:40|55|80|110))$/i;
+const gradeTail = /^(?:gr\.?|grade|5L|5CT|[A-E]|X\d\d|[HJKNLP]\d\d\d?)$/i;
+
 class LineReader {
   private readonly items: Item[] = [];
   private readonly problems: Problem[] = [];
@@ -112,6 +117,7 @@ class LineReader {
     this.readDepths();
     while (this.at < this.atoms.length) this.readOne();
     this.fillUnknowns();
+    this.weighAll();
     if (this.row.depths !== 'none' && this.row.depths !== 'optional' && this.depths === null) this.missingDepth();
     return { depths: this.depths, items: this.items, problems: this.problems };
   }
@@ -234,6 +240,7 @@ class LineReader {
       this.at = (run.atoms[match.length - 1] ?? this.at) + 1;
       return;
     }
+    if (!label && this.readGrade(atom)) return;
     const text = this.row.slots.find(
       (slot) => accepts(slot, 'text') && slot.labelled === 'never' && !this.filled.has(slot.slot),
     );
@@ -247,6 +254,21 @@ class LineReader {
       );
     else this.unknownWord(atom);
     this.at += label?.length ?? 1;
+  }
+
+  /** `A53 B`: a grade of pipe says by itself what it is. */
+  private readGrade(atom: Word): boolean {
+    const slot = this.row.slots.find((each) => each.slot === 'grade' && !this.filled.has(each.slot));
+    if (!slot || !gradeWord.test(atom.text)) return false;
+    let last = atom;
+    this.at += 1;
+    for (let next = this.atoms[this.at]; isWord(next) && gradeTail.test(next.text); next = this.atoms[this.at]) {
+      last = next;
+      this.at += 1;
+    }
+    const at = between(atom, last);
+    this.add(slot, { kind: 'text', text: this.written(at), ...at }, null);
+    return true;
   }
 
   private unknownWord(atom: Word): void {
@@ -365,6 +387,7 @@ class LineReader {
       return;
     }
     if (this.takesDepths(atom)) return;
+    if (this.hasBrokenUnit(atom)) return;
     const after = this.labelAfter(atom);
     if (after) return;
     const list = this.row.slots.find((slot) => accepts(slot, 'list'));
@@ -390,6 +413,22 @@ class LineReader {
     }
     this.at += 1;
     if (!this.hasUnknownUnit(atom)) this.noPlace(atom);
+  }
+
+  /** `1 L/mn`: a unit that goes on behind a stroke, to no unit that is known. */
+  private hasBrokenUnit(atom: Atom): boolean {
+    const [stroke, word] = [this.atoms[this.at + 1], this.atoms[this.at + 2]];
+    if (atom.kind !== 'quantity' || !atom.unitAt || !isWord(word) || stroke?.kind !== 'mark') return false;
+    if (this.written(stroke) !== '/' || stroke.start !== atom.end || word.start !== stroke.end) return false;
+    const at = between(atom.unitAt, word);
+    const written = this.written(at);
+    const near = nearWords(written.toLowerCase(), [...unitsInSmall.keys()], 1).flatMap(
+      (small) => unitsInSmall.get(small) ?? [],
+    );
+    const number = this.raw.text.slice(atom.start, atom.unitAt.start).trim();
+    this.problems.push(problem('unknown-unit', at, written, near.slice(0, 3), { number }));
+    this.at += 3;
+    return true;
   }
 
   /** `21 mn` where a bare number has no place: the word after it was meant for its unit. */
@@ -497,6 +536,14 @@ class LineReader {
     else this.problems.push(problem('no-place', atom, written));
   }
 
+  /** `400 kg` where no bags are counted is no mass of one bag, but of all that was placed. */
+  private weighAll(): void {
+    if (!this.filled.has('bag-mass') || this.filled.has('bags') || this.filled.has('mass')) return;
+    const at = this.items.findIndex(({ slot }) => slot === 'bag-mass');
+    const item = this.items[at];
+    if (item) this.items[at] = { ...item, slot: 'mass' };
+  }
+
   private fillUnknowns(): void {
     for (const at of this.unknowns) {
       const slot = this.row.slots.find((each) => each.expected && !this.filled.has(each.slot));
@@ -520,6 +567,7 @@ class LineReader {
 
 const pieceKind = (atom: Atom): Piece['kind'] | null => {
   if (atom.kind === 'word') return 'word';
+  if (atom.kind === 'text') return 'name';
   if (atom.kind === 'symbol') return 'symbol';
   if (atom.kind !== 'mark') return null;
   if (atom.mark === 'bracket') return 'comma';
@@ -568,7 +616,7 @@ function splitDescription(row: Row, raw: RawLine, atoms: readonly Atom[]): { des
     const atom = atoms[k];
     if (!atom) continue;
     const words = isComma(atom) ? 0 : labelLength(row, raw, atoms, k);
-    const valueOrBad = atom.kind !== 'word' && atom.kind !== 'mark' && atom.kind !== 'symbol';
+    const valueOrBad = pieceKind(atom) === null && atom.kind !== 'mark';
     if (words > 0) {
       rest.push(...atoms.slice(k, k + words));
       k += words - 1;
@@ -664,8 +712,27 @@ function splitGlued(atoms: readonly Atom[]): readonly Atom[] {
   });
 }
 
+/** `1200 bucket auger`: a word that would count bags, and begins a term of the line. */
+function splitCounts(row: Row, raw: RawLine, atoms: readonly Atom[]): readonly Atom[] {
+  if (!atoms.some((atom) => atom.kind === 'quantity' && atom.unit?.dimension === 'count')) return atoms;
+  return atoms.flatMap((atom, at): Atom[] => {
+    const next = atoms[at + 1];
+    if (atom.kind !== 'quantity' || atom.unit?.dimension !== 'count' || !atom.unitAt || !isWord(next)) return [atom];
+    const { start, end } = atom.unitAt;
+    const text = raw.text.slice(start, end);
+    if ((matchAt([text, next.text], 0, listsOf(row))?.length ?? 0) < 2) return [atom];
+    const number: Quantity = {
+      ...atom,
+      unit: null,
+      unitAt: null,
+      end: atom.start + raw.text.slice(atom.start, start).trimEnd().length,
+    };
+    return [number, { kind: 'word', text, start, end }];
+  });
+}
+
 /** Reads the atoms of a line, from `from` on, by a row of the table. */
 export function interpret(row: Row, raw: RawLine, from: number): Interpreted {
-  const atoms = splitGlued(raw.atoms.slice(from));
+  const atoms = splitCounts(row, raw, splitGlued(raw.atoms.slice(from)));
   return row.id === 'strata.line' ? interpretStrata(row, raw, atoms, from) : new LineReader(row, raw, atoms).read();
 }

@@ -137,6 +137,12 @@ function readKeyword(row: Row, word: Word, raw: RawLine, context: Context, near:
   return { row: row.id, keyword, body, problems: [], next: contextAfter(row, body, context) };
 }
 
+/** The open section whose first line takes an item of that label: `perf` of a casing. */
+function belongsTo(label: string, { section }: Context): Problem['facts'] | null {
+  const head = table.find((row) => row.where === 'section' && row.id === section);
+  return head?.slots.some(({ labels }) => labels.includes(label)) ? { head: head.id } : null;
+}
+
 function readUnknown(word: Word, raw: RawLine, context: Context): Reading {
   const written = raw.text.slice(word.start, word.end);
   const alone = raw.atoms.length === 1;
@@ -149,7 +155,11 @@ function readUnknown(word: Word, raw: RawLine, context: Context): Reading {
   const section = context.section === null ? null : (table.find((row) => row.id === context.section) ?? null);
   if (section?.lines && lookup(word.text).length > 0)
     return spoiled(context, [problem('missing-depth', word, written, [], { wanted: 'interval' })]);
-  return spoiled(context, [problem('unknown-keyword', word, written, nearWords(word.text.toLowerCase(), keywords))]);
+  const small = word.text.toLowerCase();
+  const facts = belongsTo(small, context);
+  return spoiled(context, [
+    problem('unknown-keyword', word, written, facts ? [] : nearWords(small, keywords), facts ?? {}),
+  ]);
 }
 
 function readWordLine(word: Word, raw: RawLine, context: Context): Reading {

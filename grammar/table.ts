@@ -87,6 +87,9 @@ const of = <K extends Exclude<Accepts['kind'], 'quantity' | 'terms'>>(kind: K): 
 
 const diameter = (name: string, doc: string, options: SlotOptions = {}) =>
   slot(name, quantity('length'), doc, { bare: 'diameter', ...options });
+/** A diameter of pipe, with its wall behind it or without. */
+const pipeSize = (name: string, doc: string, labels: readonly string[]) =>
+  slot(name, [quantity('length'), of('size')], doc, { bare: 'diameter', labels });
 const depth = (name: string, doc: string, options: SlotOptions = {}) =>
   slot(name, quantity('length'), doc, { bare: 'depth', ...options });
 const word = (name: string, lists: ListId[], doc: string, options: SlotOptions = {}) =>
@@ -98,6 +101,14 @@ const placed = slot('placed', [of('period'), of('moment')], 'when it was placed:
 const volume = slot('volume', quantity('volume'), 'volume placed', { expected: true });
 const bags = slot('bags', of('bags'), 'bags used, or bags x mass of one');
 const bagMass = slot('bag-mass', quantity('mass'), 'mass of one bag');
+const mass = slot(
+  'mass',
+  quantity('mass'),
+  'mass of all that was placed; where no bags are counted, the mass that is written',
+  {
+    labels: ['total', 'in all'],
+  },
+);
 
 const grain = diameter('grain', 'size of the grains or chips', {
   labels: ['grain', 'size', 'd50', 'chip size', 'grain size'],
@@ -108,6 +119,7 @@ const fillSlots = (): Slot[] => [
   volume,
   bags,
   bagMass,
+  mass,
   slot('water-cement', of('number'), 'water to cement by mass', { labels: ['w/c'], bare: 'none' }),
   slot('water', quantity('volume'), 'mixing water', { labels: ['water', 'mix water'] }),
   slot('density', quantity('density'), 'density of the mix'),
@@ -136,15 +148,18 @@ const stringSlots = (): Slot[] => [
   slot('size', of('size'), 'outside diameter x wall, or a nominal size', { bare: 'diameter', expected: true }),
   slot('schedule', of('number'), 'schedule of the pipe', { labels: ['sch', 'schedule'], bare: 'none' }),
   slot('sdr', of('number'), 'standard dimension ratio', { labels: ['sdr', 'dr'], bare: 'none' }),
-  diameter('nominal', 'nominal size', { labels: ['nominal', 'nom'] }),
-  diameter('outside', 'outside diameter', { labels: ['od', 'outside'] }),
+  pipeSize('nominal', 'nominal size, or nominal size x wall', ['nominal', 'nom']),
+  pipeSize('outside', 'outside diameter, or outside diameter x wall', ['od', 'outside']),
   diameter('inside', 'inside diameter', { labels: ['id', 'inside'] }),
   diameter('coupling', 'outside diameter of the couplings', { labels: ['coupling', 'couplings'] }),
   slot('grade', of('text'), 'grade or standard', { labels: ['grade'] }),
   word('joint', ['joint-type'], 'how the joints are made'),
   word('state', ['casing-state'], 'driven, temporary, telescoped and the like', { many: true }),
   slot('pulled', [of('moment'), of('flag')], 'when it was pulled', { labels: ['pulled'] }),
-  slot('perforated', of('interval'), 'where it is perforated', { labels: ['perforated', 'slotted'], many: true }),
+  slot('perforated', of('interval'), 'where it is perforated', {
+    labels: ['perforated', 'slotted', 'perforations', 'perf', 'perfs'],
+    many: true,
+  }),
   date('set', 'when it was set', { labels: ['set'], labelled: 'may' }),
 ];
 
@@ -574,7 +589,7 @@ const lineRows: readonly Row[] = [
   ),
   row('pump', 'line', 'the pump fitted', 'pump submersible 0.56 kW, set 45', {
     slots: [
-      word('kind', ['pump-kind'], 'kind of pump', { many: true }),
+      word('kind', ['pump-kind'], 'kind of pump', { many: true, expected: true }),
       slot('power', quantity('power'), 'power'),
       depth('set', 'depth of the intake', { labels: ['set', 'intake'] }),
       slot('rate', quantity('rate'), 'rate'),

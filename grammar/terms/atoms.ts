@@ -1,5 +1,5 @@
 import type { Sense } from './index.ts';
-import { descriptionLists, longForm, matchAt } from './index.ts';
+import { descriptionLists, isNear, longForm, matchAt } from './index.ts';
 import type { Piece } from './pieces.ts';
 import type { ListId, Term } from './term.ts';
 
@@ -105,6 +105,19 @@ export const kindOfSense = ({ list, adjective }: Sense): AtomKind => {
   return list === 'formation' ? 'name' : 'quality';
 };
 
+const mostKept = 5000;
+const slips = new Map<string, boolean>();
+
+/** True for a word one letter away from a term, so that `Caly` is clay misspelt and no name of a place. */
+const isSlip = (word: string): boolean => {
+  const known = slips.get(word);
+  if (known !== undefined) return known;
+  if (slips.size >= mostKept) slips.clear();
+  const slip = isNear(word, descriptionLists);
+  slips.set(word, slip);
+  return slip;
+};
+
 const kindOfStranger = (word: string, next: string | undefined): AtomKind => {
   const key = word.toLowerCase().replaceAll('.', '');
   if (fillers.has(key)) return 'filler';
@@ -112,7 +125,7 @@ const kindOfStranger = (word: string, next: string | undefined): AtomKind => {
   if (classSymbol.test(word)) return 'symbol';
   if (!hasLetter(word)) return 'unknown';
   const named = next !== undefined && unitWords.has(next.toLowerCase().replaceAll('.', ''));
-  return named || isCapitalised(word) ? 'name' : 'unknown';
+  return named || (isCapitalised(word) && !isSlip(word)) ? 'name' : 'unknown';
 };
 
 /** Words that blanks or glued dashes join, beside the pieces that they come from. */
@@ -206,6 +219,9 @@ const atomsOfRun = (run: Run, parted: boolean, atoms: Atom[]): void => {
 
 const withSense = (): Sense | null => matchAt(['with'], 0, ['amount'])?.sense ?? null;
 
+/** A name without its quotes. */
+export const unquoted = ({ text }: Piece): string => text.replace(/^"|"$/g, '');
+
 /** A class symbol without its brackets. */
 export const symbolText = ({ text }: Piece): string => text.replace(/^\(|\)$/g, '');
 
@@ -214,6 +230,7 @@ const markAtom = (piece: Piece, parted: boolean): Atom | null => {
   if (piece.kind === 'symbol') {
     return atomAt(place, 'symbol', symbolText(piece), []);
   }
+  if (piece.kind === 'name') return atomAt(place, 'name', piece.text, []);
   const sense = piece.kind === 'with' ? withSense() : null;
   return sense === null ? null : knownAtom(sense, 'with', place);
 };

@@ -1,4 +1,4 @@
-import { asWritten, kindOfSense, links, type Run, runFrom, strangerKindAt, symbolText } from './atoms.ts';
+import { asWritten, kindOfSense, links, type Run, runFrom, strangerKindAt, symbolText, unquoted } from './atoms.ts';
 import type { DescriptionText } from './description.ts';
 import { descriptionLists, matchAt } from './index.ts';
 import type { Piece } from './pieces.ts';
@@ -28,6 +28,10 @@ class Look {
 
   takeMark(piece: Piece): void {
     if (piece.kind === 'with') this.takeAmount();
+    if (piece.kind === 'name') {
+      this.names ??= [];
+      this.names.push({ text: unquoted(piece), start: piece.start, end: piece.end });
+    }
     if (piece.kind !== 'symbol') return;
     this.symbols ??= [];
     this.symbols.push({ text: symbolText(piece), start: piece.start, end: piece.end });

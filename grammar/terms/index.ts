@@ -364,3 +364,21 @@ export const nearest = (form: string, lists: readonly ListId[], count: number): 
     .slice(0, count)
     .map(({ sense }) => sense);
 };
+
+const shortestSlip = 4;
+
+/** True where a term of `lists` is spelled like `form` but for one letter; never for a form of three letters or fewer. */
+export const isNear = (form: string, lists: readonly ListId[]): boolean => {
+  const key = normalise(form);
+  if (key.length < shortestSlip) return false;
+  const letters = lettersOf(key);
+  for (let length = key.length - 1; length <= key.length + 1; length += 1)
+    for (const known of formsOfLength(length))
+      if (
+        bitsOf(letters ^ known.letters) <= 2 &&
+        distance(key, known.form, 1) <= 1 &&
+        senseIn(known.senses, lists) !== null
+      )
+        return true;
+  return false;
+};

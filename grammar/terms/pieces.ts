@@ -1,6 +1,6 @@
-export type PieceKind = 'word' | 'comma' | 'and' | 'dash' | 'with' | 'symbol';
+export type PieceKind = 'word' | 'comma' | 'and' | 'dash' | 'with' | 'symbol' | 'name';
 
-/** A word or mark of a description. Brackets, strokes and colons between words are commas. */
+/** A word or mark of a description. Brackets, strokes and colons between words are commas; words in quotes are a name. */
 export interface Piece {
   readonly kind: PieceKind;
   /** As written. A `symbol` may carry its brackets. */
@@ -16,12 +16,13 @@ const symbolPattern = '(?:G[WPMC]|S[WPMC]|[MCO][LH]|PT)(?:-(?:G[MC]|S[MC]|ML))?'
 const symbolShape = new RegExp(`^${symbolPattern}$`);
 
 const marks = new RegExp(
-  `[wW]/[oO]\\b|[wW]/(?![cC]\\b)|\\(${symbolPattern}\\)|\\b${symbolPattern}\\b(?![-–—]\\p{L})|[&+]|[-–—]+|[,;:()\\[\\]"/|]|[^\\s,;:()\\[\\]"/|&+–—-]+`,
+  `"[^"]+"|[wW]/[oO]\\b|[wW]/(?![cC]\\b)|\\(${symbolPattern}\\)|\\b${symbolPattern}\\b(?![-–—]\\p{L})|[&+]|[-–—]+|[,;:()\\[\\]"/|]|[^\\s,;:()\\[\\]"/|&+–—-]+`,
   'gu',
 );
 
 const kindOf = (text: string, hasSmallLetters: boolean): PieceKind => {
   if (text.startsWith('(') && text.length > 1) return 'symbol';
+  if (text.startsWith('"') && text.length > 1) return 'name';
   if (/^w\/$/i.test(text)) return 'with';
   if (text === '&' || text === '+') return 'and';
   if (/^[-–—]+$/.test(text)) return 'dash';

@@ -66,6 +66,7 @@ const reader =
     fillClass: fillClassOf(source),
     volume: measureIn(source, 'volume'),
     bags: bagsOf(source),
+    mass: measureIn(source, 'mass'),
     waterCement: measureIn(source, 'water-cement'),
     water: measureIn(source, 'water'),
     density: measureIn(source, 'density'),

@@ -203,6 +203,8 @@ export const Fill = z.object({
   fillClass: z.string().nullable(),
   volume: Measure.nullable(),
   bags: Bags.nullable(),
+  /** Mass of all that was placed, where it was weighed and not counted in bags. */
+  mass: Measure.nullable(),
   waterCement: Measure.nullable(),
   water: Measure.nullable(),
   density: Measure.nullable(),

@@ -1,4 +1,5 @@
 import type { Columns } from '../../grammar/span.ts';
+import type { Product } from '../../grammar/tree.ts';
 import { exact, unitById } from '../../grammar/units.ts';
 import { insideDiameter } from '../calculations/casing/inside-diameter.ts';
 import { nominalOfOutside, outsideOfNominal, type PipeMaterial, wallOf } from '../calculations/casing/pipe-sizes.ts';
@@ -27,9 +28,23 @@ interface Written {
   readonly wall: Measure | null;
 }
 
+/** `od 6.625 x 0.25`: a labelled size with its wall. */
+const labelledProduct = (source: Source, slot: string): Product | null => {
+  const value = itemIn(source, slot)?.value;
+  return value?.kind === 'product' ? value : null;
+};
+
+/** A size that has a label of its own, without the wall behind it. */
+function labelledSize(source: Source, slot: string): Measure | null {
+  const product = labelledProduct(source, slot);
+  return product ? measured(source, product.factors[0], source.setting.diameter) : measureIn(source, slot);
+}
+
 function writtenSize(source: Source): Written {
   const value = itemIn(source, 'size')?.value;
   const bare = source.setting.diameter;
+  const labelled = labelledProduct(source, 'outside') ?? labelledProduct(source, 'nominal');
+  if (labelled && !value) return { first: null, wall: measured(source, labelled.factors[1], bare) };
   if (value?.kind === 'quantity') return { first: measured(source, value, bare), wall: null };
   if (value?.kind === 'unknown') return { first: unknownMeasure(source, value, bare.id), wall: null };
   if (value?.kind !== 'product') return { first: null, wall: null };
@@ -65,8 +80,8 @@ interface Known {
 }
 
 function knownSizes(source: Source, { first, wall }: Written, schedule: number | null, table: PipeMaterial): Known {
-  const outside = measureIn(source, 'outside');
-  const nominal = measureIn(source, 'nominal');
+  const outside = labelledSize(source, 'outside');
+  const nominal = labelledSize(source, 'nominal');
   if (first === null) return { outside, nominal, either: null };
   const meaning = meaningOf(first, wall, schedule, table);
   return {

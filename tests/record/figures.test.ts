@@ -65,6 +65,57 @@ describe('mixes', () => {
     expect((of(line, 'grout.1.bags-volume') ?? 0) / cubicFoot / 17).toBeCloseTo(1.173, 2);
   });
 
+  // Portland-limestone cement has a relative density of about 3.1, portland cement 3.15 (from memory).
+  test('portland-limestone cement takes up a little more room', () => {
+    const one = (cement: string) =>
+      of(`grout 0 - 65 ${cement}, 10 x 94 lb bags, water 52 gal`, 'grout.1.bags-volume') ?? 0;
+    const grains = 940 * 0.45359237;
+    expect(one('limestone cement') - one('neat cement')).toBeCloseTo(grains / 3100 - grains / 3150, 9);
+  });
+
+  test('a mix with sand, which nobody weighs, waits for the sand', () => {
+    for (const mix of ['sand-cement', 'thermal grout', 'bentonite and sand slurry']) {
+      const record = recordOf(`${hole}grout 0 - 65 ${mix}, 10 x 94 lb bags, water 52 gal`);
+      expect(figureIn(record, 'casing.1.grout.1.bags-volume').waitsFor).toEqual(['the sand of the mix']);
+      expect(figureIn(record, 'casing.1.grout.1.density').waitsFor).toEqual(['the sand of the mix']);
+      expect(record.fills[0]?.fromBags).toBeNull();
+    }
+  });
+
+  // Filter sand of 100 lb/ft³ (from memory): 1,600 kg/m³.
+  test('a mass without bags fills like the same mass in bags', () => {
+    const pack = (amount: string) =>
+      valueIn(`${hole}pack 40 - 60 filter sand, ${amount}`, 'casing.1.pack.1.bags-volume');
+    expect(pack('400 kg')).toBeCloseTo(0.25, 9);
+    expect(pack('400 kg')).toBeCloseTo(pack('16 x 25 kg bags') ?? 0, 9);
+  });
+
+  // Required with 15 %: 22.88 ft³, 20 sacks of 1.173 ft³ (5.2 US gal each).
+  test('the bags for the volume required, and the share that was placed', () => {
+    const line = 'grout 0 - 65 neat cement, 25 ft3, 17 x 94 lb bags, water 88.4 gal';
+    expect(of(line, 'grout.1.bags-required')).toBe(20);
+    expect(of(line, 'grout.1.placed-share')).toBeCloseTo(25 / 19.89, 3);
+  });
+
+  // 0.6 US gal for each 1 % and 94 lb (Michigan R 325.1603a): 10 sacks with 5 % take 30 US gal.
+  test('the water that bentonite may add', () => {
+    const line = 'grout 0 - 65 cement-bentonite, 10 x 94 lb bags, water 60 gal, bentonite 5 %';
+    expect((of(line, 'grout.1.bentonite-water') ?? 0) / 0.003785411784).toBeCloseTo(30, 6);
+  });
+
+  test('the hours from placing the cement to drilling on below', () => {
+    const text =
+      'casing 0 - 7.2 steel 168.3 x 6.4\n grout 0 - 7.2 cement, 2026-05-05 09:30\n' +
+      'drilling\n 7.2 - 13.2 18 min, 2026-05-06 08:00\n - 19.2 18 min, 2026-05-06 09:00';
+    expect(valueIn(text, 'casing.1.grout.1.set-time')).toBeCloseTo(22.5 * 3600, 6);
+    const before = text.replace('2026-05-06 08:00', '2026-05-04 08:00').replace('2026-05-06 09:00', '2026-05-04 09:00');
+    expect(recordOf(before).figures.map(({ id }) => id)).not.toContain('casing.1.grout.1.set-time');
+  });
+
+  test('the days of the work', () => {
+    expect(figureIn(recordOf('began 2026-05-04\nfinished 2026-05-06'), 'work.days')).toMatchObject({ text: '2 d' });
+  });
+
   // 100 ft of 15.6 lb/gal against water: 37.7 psi.
   test('pressure of fluid grout on the casing', () => {
     const text = 'units ft in\nhole\n0 - 100 10\ncasing 0 - 100 steel 6.625 x 0.25\ngrout 0 - 100 cement, 15.6 lb/gal';
@@ -203,6 +254,12 @@ describe('disinfection, sealing, screens and place', () => {
   test('entrance velocity of a screen', () => {
     const text = 'casing 0 - 30 pvc 168.3\nscreen 20.84 - 30 open 0.097 m2/m\ntest pump 32 m3/h';
     expect(valueIn(text, 'casing.1.screen.1.entrance-velocity')).toBeCloseTo(0.01, 4);
+  });
+
+  // The same example: for 0.010 m/s it takes 9.16 m of screen; the pack's limit is 0.03 m/s (Davis, p. 4-38).
+  test('length of screen for the limit of the entrance velocity', () => {
+    const text = 'rules general\ncasing 0 - 30 pvc 168.3\nscreen 20 - 30 open 0.097 m2/m\ntest pump 32 m3/h';
+    expect(valueIn(text, 'casing.1.screen.1.length-needed')).toBeCloseTo(9.16 / 3, 2);
   });
 
   // 43°38′33.24″ N, 79°23′13.7″ W: zone 17, 630,084 E, 4,833,438 N (published, from memory).

@@ -9,7 +9,7 @@ import type { PlacedFill, RecordContext } from '../context.ts';
 import { figureOf, type Recipe } from '../figure.ts';
 import { densityFigure } from '../fills/fill-density.ts';
 import { bagIngredients, solidIngredients, waterIngredient } from '../fills/fill-ingredients.ts';
-import { bagsMass, dryVolume, goesInDry, isMixed, mixedVolume, waterOf } from '../fills/mix.ts';
+import { bagsMass, dryVolume, goesInDry, isMixed, isWeighed, mixedVolume, waterOf } from '../fills/mix.ts';
 import type { Ingredient } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
 import { fillName } from '../words.ts';
@@ -21,7 +21,7 @@ export const fillMixFigures: Family = (context) => context.fills.flatMap((placed
 function figuresOf(placed: PlacedFill, context: RecordContext): Figure[] {
   const { fill } = placed;
   const figures: Figure[] = [];
-  if (fill.bags && (isMixed(fill) || goesInDry(fill))) figures.push(bagsVolumeFigure(placed, context));
+  if (isWeighed(fill) && (isMixed(fill) || goesInDry(fill))) figures.push(bagsVolumeFigure(placed, context));
   if (fill.fillClass === 'cement') figures.push(ratioFigure(placed, context));
   if (fill.fillClass === 'bentonite-slurry') figures.push(solidsFigure(placed, context));
   const density = densityFigure(placed, context);
@@ -57,6 +57,8 @@ export function bagsVolumeFigure(placed: PlacedFill, context: RecordContext): Fi
   });
 }
 
+const productOf = (parts: readonly number[]): number => parts.reduce((product, part) => product * part, 1);
+
 const formulaOfDry = (fill: Fill): Formula =>
   fill.fillClass === 'bentonite-dry' ? ofChips : { ...ofPackMass, text: `V = m / ρb, from ${ofPackMass.text}` };
 
@@ -68,7 +70,7 @@ function ratioFigure(placed: PlacedFill, context: RecordContext): Figure {
     shown: 'ratio',
     formula: fromWater ? ofRatio : { ...ofRatio, text: 'as written in the log', source: 'the log' },
     ingredients,
-    compute: (water, count, each) => (fromWater ? waterCementRatio(water, count * each) : water),
+    compute: (water, ...parts) => (fromWater ? waterCementRatio(water, productOf(parts)) : water),
     ...(fromWater ? {} : { digits: writtenDigits(ingredients) }),
   });
 }
@@ -83,6 +85,6 @@ function solidsFigure(placed: PlacedFill, context: RecordContext): Figure {
     shown: 'share',
     formula: fromWater ? ofSolids : { ...ofSolids, text: 'as written in the log', source: 'the log' },
     ingredients: fromWater ? [waterIngredient(fill), ...bagIngredients(fill)] : [waterIngredient(fill)],
-    compute: (water, count, each) => (fromWater ? bentoniteSolids(count * each, water) : water),
+    compute: (water, ...parts) => (fromWater ? bentoniteSolids(productOf(parts), water) : water),
   });
 }

@@ -77,8 +77,12 @@ function waterFigure(placed: PlacedFill, context: RecordContext): Figure {
   return figureOfNeed(placed, context, 'bentonite-water', 'water that the bentonite may add', {
     shown: 'volume',
     formula: ofExtraWater,
-    ingredients: [...bagIngredients(fill), bentoniteIngredient(fill)],
-    compute: (count, each, share) => bentoniteExtraWater(count * each, share),
+    ingredients: [bentoniteIngredient(fill), ...bagIngredients(fill)],
+    compute: (share, ...parts) =>
+      bentoniteExtraWater(
+        parts.reduce((mass, part) => mass * part, 1),
+        share,
+      ),
   });
 }
 

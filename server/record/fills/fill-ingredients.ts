@@ -4,17 +4,18 @@ import type { PlacedFill, RecordContext } from '../context.ts';
 import { plainText, show } from '../display.ts';
 import { significant } from '../format-number.ts';
 import { within } from '../geometry/layers.ts';
-import { type Ingredient, measured, worked } from '../ingredient.ts';
+import { type Ingredient, measured, together, worked } from '../ingredient.ts';
 import { intervalInDoubt } from '../intervals.ts';
 import type { AnnulusPiece, FigureInput } from '../record.ts';
 import { stretchText } from '../words.ts';
-import { annulusOf, annulusWaitsFor, netOf } from './fill-record.ts';
-import { cementDensity, holdsSand } from './mix.ts';
+import { annulusOf, annulusWaitsFor, fromBagsOf, netOf } from './fill-record.ts';
+import { cementDensity, goesInDry, holdsSand } from './mix.ts';
 import { holeBelowFoot, type Part, plugInside, returned, toppedUp } from './net-volume.ts';
 
-/** Count of the bags, and the mass of one. */
+/** Count of the bags, and the mass of one; or the mass of all. Their product is the mass. */
 export function bagIngredients(fill: Fill): Ingredient[] {
-  const { line, bags } = fill;
+  const { line, bags, mass } = fill;
+  if (bags === null && mass) return [measured('mass placed', mass, 'kg', line, 'the mass placed')];
   return [
     measured('bags', bags?.count ?? null, '1', line, 'the number of bags'),
     measured('mass of a bag', bags?.massEach ?? null, 'kg', line, 'the mass of a bag'),
@@ -145,9 +146,17 @@ export function netParts(placed: PlacedFill, context: RecordContext): Ingredient
   return parts.filter(([, part]) => part.value !== 0).map(([name, part]) => ofPart(name, part, placed, context));
 }
 
+/** The volume placed, m3; that of the bags or of the mass, where only they are written. */
+function amountIngredient(fill: Fill): Ingredient {
+  const made = fromBagsOf(fill);
+  if (fill.volume !== null || made === null) return placedIngredient(fill);
+  const water = goesInDry(fill) ? [] : [waterIngredient(fill)];
+  return together([...bagIngredients(fill), ...water], () => made);
+}
+
 /** What stands in the annulus of what was placed, m3. */
 export function netIngredient(placed: PlacedFill, context: RecordContext): Ingredient {
-  const parts = [placedIngredient(placed.fill), ...netParts(placed, context)];
+  const parts = [amountIngredient(placed.fill), ...netParts(placed, context)];
   const value = netOf(placed, context);
   const waitsFor = parts.flatMap((part) => part.waitsFor);
   return {

@@ -26,7 +26,10 @@ export function annulusOf(placed: PlacedFill): number | null {
   return pieces.reduce((sum, piece) => sum + piece.volume, 0);
 }
 
-/** Placed volume (that of the bags, where only they are written) and top-up less the plug inside, the hole below the foot and what came back, m3. */
+/**
+ * Placed volume (that of the bags, where only they are written) and top-up less the plug inside, the hole below the foot
+ * and what came back, m3.
+ */
 export function netOf({ fill, string, place }: PlacedFill, context: RecordContext): number | null {
   const placed = fill.volume === null ? fromBagsOf(fill) : fill.volume.value;
   const inside = plugInside(fill, string).value;

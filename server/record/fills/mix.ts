@@ -13,18 +13,18 @@ import { waterOfRatio } from '../../calculations/grout/water-cement-ratio.ts';
 import { PACK_BULK_DENSITY, packMass } from '../../calculations/screen/pack-mass.ts';
 import type { Fill } from '../../model/log.ts';
 
-/** Dry mass of all bags in kg; null where the count or the mass of one is missing. */
+/** Dry mass of all bags, or of what was weighed without them, in kg; null where neither can be told. */
 export function bagsMass(fill: Fill): number | null {
   const count = fill.bags?.count?.value ?? null;
   const each = fill.bags?.massEach?.value ?? null;
-  return count === null || each === null ? null : count * each;
+  return count === null || each === null ? (fill.mass?.value ?? null) : count * each;
 }
 
 /** Relative density of the cement bagged: portland-limestone cement is lighter. */
 export const cementDensity = ({ material }: Fill): number =>
-  material?.id === 'portland-limestone cement' ? LIMESTONE_CEMENT_RELATIVE_DENSITY : CEMENT_RELATIVE_DENSITY;
+  material?.id === 'portland-limestone-cement' ? LIMESTONE_CEMENT_RELATIVE_DENSITY : CEMENT_RELATIVE_DENSITY;
 
-const sanded = new Set(['sand-cement', 'bentonite and sand slurry', 'thermal grout']);
+const sanded = new Set(['sand-cement', 'bentonite-and-sand-slurry', 'thermal-grout']);
 
 /** True where the mix has sand in it, which no log counts by the bag: its volume cannot be told from the bags. */
 export const holdsSand = ({ material }: Fill): boolean => sanded.has(material?.id ?? '');
@@ -50,6 +50,9 @@ export function waterOf(fill: Fill, mass: number | null): number | null {
 
 const waterOfSolids = (share: number | null, mass: number): number | null =>
   share === null || !(share > 0) ? null : (mass / share - mass) / WATER_DENSITY;
+
+/** True where the log tells of bags or of a mass. */
+export const isWeighed = ({ bags, mass }: Fill): boolean => bags !== null || mass !== null;
 
 /** True where the material goes in dry and fills by its bulk. */
 export const goesInDry = (fill: Fill): boolean => fill.fillClass === 'bentonite-dry' || fill.fillClass === 'granular';

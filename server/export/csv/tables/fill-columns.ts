@@ -10,6 +10,7 @@ export const fillColumns: readonly Column<Fill>[] = [
   ...measure<Fill>('volume', 'm3', (row) => row.volume),
   text('bags', (row) => row.bags?.count?.written),
   ...measure<Fill>('bag_mass', 'kg', (row) => row.bags?.massEach),
+  ...measure<Fill>('mass', 'kg', (row) => row.mass),
   ...measure<Fill>('water_cement_ratio', '1', (row) => row.waterCement),
   ...measure<Fill>('water', 'L', (row) => row.water),
   ...measure<Fill>('density', 'kg_per_m3', (row) => row.density),
