@@ -51,6 +51,7 @@ export const viewingWells = (workbench: Workbench): Tests => ({
     await wells(workbench).first().and(row(workbench, /error/)).waitFor();
     await runCommand(workbench.page, 'Drillhand: Filter Wells…');
     await pick(workbench, 'Wells that hold certain words').click();
+    await workbench.page.locator('.quick-input-message', { hasText: 'Words of the id' }).waitFor();
     await workbench.page.keyboard.type('kh-0');
     await workbench.page.keyboard.press('Enter');
     assert.deepEqual((await labels(workbench, 2)).sort(), ['KH-04', 'KH-05']);
