@@ -142,7 +142,7 @@ describe('any text', () => {
           ).toEqual([]);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 });

@@ -1,3 +1,4 @@
+import { figureValues } from '../figure-values.ts';
 import { limitText } from '../limit-text.ts';
 import { intervalText, numberText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
@@ -33,7 +34,7 @@ export const rule: Rule = {
     const most = context.limits['entrance-velocity-most'];
     const strings = context.log.strings.filter(({ screens }) => screens.length > 0);
     if (!most || strings.length === 0) return;
-    const velocities = new Map(context.record.figures.map(({ id, value }) => [id, value]));
+    const velocities = figureValues(context);
     for (const string of strings)
       for (const screen of string.screens) {
         const velocity = velocities.get(`casing.${string.number}.screen.${screen.number}.entrance-velocity`) ?? null;

@@ -1,5 +1,6 @@
 import type { DrilledInterval, Stratum } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
+import { figureValues } from '../figure-values.ts';
 import { limitText } from '../limit-text.ts';
 import { depthText, numberText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
@@ -12,10 +13,10 @@ interface Rod {
   readonly rate: number;
 }
 
-function rodsOf({ log, record }: RuleContext): Rod[] {
-  const intervals = log.drilling.flatMap((each) => each.intervals);
+function rodsOf(context: RuleContext): Rod[] {
+  const intervals = context.log.drilling.flatMap((each) => each.intervals);
   if (intervals.length === 0) return [];
-  const rates = new Map(record.figures.map(({ id, value }) => [id, value]));
+  const rates = figureValues(context);
   return intervals.flatMap((drilled, index) => {
     const rate = rates.get(`drilling.${index + 1}.penetration-rate`) ?? null;
     const [top, bottom] = [topOf(drilled), bottomOf(drilled)];

@@ -1,4 +1,5 @@
 import type { DrilledInterval, Drilling } from '../../model/log.ts';
+import { figureValues } from '../figure-values.ts';
 import { limitText } from '../limit-text.ts';
 import { intervalText, numberText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
@@ -58,7 +59,7 @@ export const rule: Rule = {
     const least = context.limits['uphole-velocity-least'];
     const drilled = drilledIn(context).filter(isDry);
     if (!least || drilled.length === 0) return;
-    const velocities = new Map(context.record.figures.map((figure) => [figure.id, figure.value]));
+    const velocities = figureValues(context);
     for (const each of drilled) {
       const velocity = velocities.get(`drilling.${each.number}.uphole-velocity`) ?? null;
       if (velocity !== null && velocity < least.value) yield reportOf(each, velocity, context);
