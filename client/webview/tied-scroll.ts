@@ -3,11 +3,9 @@ import { lineAt } from './lines.ts';
 import { nearestLine } from './nearest-line.ts';
 import { onPress, setPressed, toolbar } from './page-parts.ts';
 
-/* How long after a scroll of one side what the other side reports is its echo, in ms. */
-const echo = 400;
-
 let tied = false;
-let quietUntil = 0;
+/** Where the text has put the page: a scroll to there is its echo, however late it comes. */
+let putAt = -1;
 
 const underToolbar = (): number => toolbar.getBoundingClientRect().bottom + 2;
 
@@ -30,8 +28,8 @@ export function scrollToLine(body: Element, line: number): void {
   );
   const [nearest] = parts.filter((part) => lineAt(part) === wanted).sort((a, b) => distance(a) - distance(b));
   if (!nearest) return;
-  quietUntil = performance.now() + echo;
   window.scrollBy(0, nearest.getBoundingClientRect().top - underToolbar());
+  putAt = window.scrollY;
 }
 
 /** The line of what stands highest in the window, looked for down to its middle. */
@@ -45,7 +43,8 @@ function topmostLine(): number | null {
 }
 
 function tellScroll(): void {
-  if (!tied || performance.now() < quietUntil) return;
+  if (!tied || Math.abs(window.scrollY - putAt) < 2) return;
+  putAt = -1;
   const line = topmostLine();
   if (line !== null) tell({ type: 'scrolled', line });
 }

@@ -101,7 +101,7 @@ export const usingThePreview = (workbench: Workbench): Tests => ({
     await textLine(page, /KH-04/).waitFor({ state: 'detached' });
     const atTheEnd = await scrollTop();
     await page.waitForTimeout(600);
-    await textLine(page, /disinfection/).hover();
+    await page.locator('.editor-instance .line-numbers').nth(2).hover();
     await page.mouse.wheel(0, -5000);
     await textLine(page, /KH-04/).waitFor();
     await frame.waitForFunction((before) => window.scrollY < before / 2, atTheEnd);
