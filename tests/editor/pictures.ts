@@ -12,6 +12,7 @@ const largest = 250_000;
 
 async function take(workbench: Workbench, name: string): Promise<void> {
   const file = path.join(media, `${name}.png`);
+  await workbench.page.mouse.move(600, 500);
   await workbench.page.waitForTimeout(1500);
   await workbench.page.screenshot({ path: file });
   const { size } = statSync(file);
@@ -26,7 +27,7 @@ async function openSideBySide({ page }: Workbench): Promise<void> {
   await page.keyboard.press('Control+K');
   await page.keyboard.press('v');
   await previewPage(page).locator('svg').first().waitFor({ timeout: 60_000 });
-  await textLine(page, /shoe/).click();
+  await textLine(page, /topsoil/).click();
 }
 
 const workbench = await startWorkbench({
