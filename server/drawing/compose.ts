@@ -1,11 +1,12 @@
 import type { DepthScale } from './depth-scale.ts';
 import { yOf } from './depth-scale.ts';
-import { type FootNote, footNotes } from './foot-notes.ts';
+import { footNotes } from './foot-notes.ts';
+import { footParts } from './foot-parts.ts';
 import { placeLabels } from './labels.ts';
 import { legendPart } from './legend.ts';
 import { type Box, line, type Part, type Shape, stroked } from './shapes.ts';
 import type { Sheet } from './sheet.ts';
-import { fitted, rowHeight, textRow, types, wrapped } from './text.ts';
+import { fitted, rowHeight, textRow, types } from './text.ts';
 import type { Track } from './tracks.ts';
 import { type WellFrame, wellFrame } from './well/frame.ts';
 
@@ -82,17 +83,6 @@ function trackParts(plan: Plan, track: Track, frame: WellFrame | null): Part[] {
   const isLithology = track.column.id === 'lithology';
   const inset = isLithology ? { ...box, x: box.x + lithologyInset, width: box.width - 2 * lithologyInset } : box;
   return track.column.parts(sheet, { scale, box: inset, labels, frame });
-}
-
-function footParts(notes: readonly FootNote[], left: number, top: number, width: number) {
-  let y = top;
-  const parts = notes.map(({ line: at, text }) => {
-    const rows = wrapped(text, types.small, width, 3);
-    const shapes = rows.map((row, n) => textRow(row, left, y + n * rowHeight(types.small), types.small));
-    y += rows.length * rowHeight(types.small) + 0.3;
-    return { name: 'foot-note', line: at, title: text, shapes };
-  });
-  return { parts, height: y - top };
 }
 
 const legendGap = 3;

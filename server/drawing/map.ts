@@ -1,9 +1,10 @@
 import { roundAbove, tickStep } from './depth-scale.ts';
+import { footParts, plainNotes } from './foot-parts.ts';
 import { metresIn } from './lengths.ts';
 import { type NamedWell, nameOf, type PlacedWell, placedWells } from './places.ts';
 import type { Drawing } from './scene.ts';
 import { type Box, ellipse, filled, line, outlined, type Part, polygon, rect, type Shape, stroked } from './shapes.ts';
-import { fitted, rowHeight, type Type, textRow, textWidth, types, wrapped } from './text.ts';
+import { fitted, rowHeight, type Type, textRow, textWidth, types } from './text.ts';
 import { fieldText, listed, metresText, unitName } from './words.ts';
 
 const width = 180;
@@ -218,18 +219,6 @@ function northArrow(x: number, y: number): { part: Part; box: Box } {
   };
 }
 
-/** Rows of words below the map. */
-function footPart(texts: readonly string[], top: number): { parts: Part[]; foot: number } {
-  let y = top;
-  const parts = texts.map((text) => {
-    const rows = wrapped(text, types.small, width - 2 * margin, 12);
-    const shapes = rows.map((row, n) => textRow(row, margin, y + n * rowHeight(types.small), types.small));
-    y += rows.length * rowHeight(types.small) + 0.6;
-    return { name: 'foot-note', line: null, title: text, shapes };
-  });
-  return { parts, foot: y };
-}
-
 const datumsOf = (placed: readonly PlacedWell[]): string[] => [
   ...new Set(placed.map(({ record }) => record.log.place?.datum?.name ?? 'no datum given')),
 ];
@@ -271,7 +260,13 @@ export function wellMap(wells: readonly NamedWell[]): Drawing {
   const north = fit && northArrow(map.x + map.width - 6, map.y + 3);
   const { names, left } =
     fit && bar && north ? placeNames(fit.spots, map, [bar.box, north.box]) : { names: [], left: [] };
-  const foot = footPart(noteTexts(placed, unplaced, left, fit?.denominator ?? null), map.y + map.height + 2.5);
+  const footTop = map.y + map.height + 2.5;
+  const foot = footParts(
+    plainNotes(noteTexts(placed, unplaced, left, fit?.denominator ?? null)),
+    margin,
+    footTop,
+    map.width,
+  );
   const frame = {
     name: 'map-frame',
     line: null,
@@ -280,7 +275,7 @@ export function wellMap(wells: readonly NamedWell[]): Drawing {
   };
   return {
     widthMm: width,
-    heightMm: foot.foot + margin,
+    heightMm: footTop + foot.height + margin,
     title,
     description: `${placed.length} of ${wells.length} with a place.`,
     tiles: [],

@@ -1,5 +1,6 @@
 import { lithologyColumn } from './columns/lithology.ts';
 import { axisTicks, type DepthScale, roundBelow, shown, tickDecimals, yOf } from './depth-scale.ts';
+import { footParts, plainNotes } from './foot-parts.ts';
 import { type Label, labelsHeight, labelText, placeLabels, rowsOf } from './labels.ts';
 import { groundEntries, legendOf, tilesOf } from './legend.ts';
 import { apart, type NamedWell, nameOf, placedWells } from './places.ts';
@@ -7,7 +8,7 @@ import type { Drawing } from './scene.ts';
 import { matchLayers } from './section-joins.ts';
 import { line, type Part, type Shape, stroked } from './shapes.ts';
 import { type Sheet, sheetOf } from './sheet.ts';
-import { fitted, rowHeight, textRow, textWidth, types, wrapped } from './text.ts';
+import { fitted, rowHeight, textRow, textWidth, types } from './text.ts';
 import { wellFrame } from './well/frame.ts';
 import { wellParts } from './well/well-parts.ts';
 import { capital, metresText, numberText, unitName } from './words.ts';
@@ -308,17 +309,6 @@ function noteTexts(
   ];
 }
 
-function footPart(texts: readonly string[], top: number, width: number): { parts: Part[]; foot: number } {
-  let y = top;
-  const parts = texts.map((text) => {
-    const rows = wrapped(text, types.small, width, 8);
-    const shapes = rows.map((row, n) => textRow(row, margin, y + n * rowHeight(types.small), types.small));
-    y += rows.length * rowHeight(types.small) + 0.6;
-    return { name: 'foot-note', line: null, title: text, shapes };
-  });
-  return { parts, foot: y };
-}
-
 /**
  * A section through wells in the order given, hung by the elevations of their grounds, each with its layers and as
  * built. Between them nothing is drawn unless `join` asks for layers of like material and order to be joined, dashed.
@@ -363,16 +353,18 @@ export function wellSection(wells: readonly NamedWell[], join = false): Drawing 
     foot + 5,
     width - 2 * margin,
   );
-  const notes = footPart(
-    noteTexts(strips, spacing, heights, missing, join),
-    foot + 6 + legend.height,
+  const notesTop = foot + 6 + legend.height;
+  const notes = footParts(
+    plainNotes(noteTexts(strips, spacing, heights, missing, join)),
+    margin,
+    notesTop,
     width - 2 * margin,
   );
   const head = { ...types.head, size: 3.6 };
   const tiles = hung.flatMap(({ sheet }) => tilesOf(sheet));
   return {
     widthMm: width,
-    heightMm: notes.foot + margin,
+    heightMm: notesTop + notes.height + margin,
     title,
     description: `${hung.map(({ well }) => nameOf(well)).join(', ')}, by the elevation of the ground.`,
     tiles: [...new Map(tiles.map((tile) => [tile.id, tile])).values()],
