@@ -65,7 +65,7 @@ export const flow = (workbench: Workbench): Tests => ({
       ['<Tab>', /cement,.\?.m3$/],
       ['0.29<Tab>', /0\.29.m3,.\?.bags$/],
       ['9<Tab>', /9.bags,.w\/c.\?$/],
-      ['<Tab>', /9.bags,.$/],
+      ['<Tab>', /9.bags,\s*$/],
     ] as const) {
       await keys(workbench, pressed);
       await textLine(workbench.page, piece).waitFor();
