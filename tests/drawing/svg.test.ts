@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { XMLValidator } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
-import { drawingFile, drawingSvg, drawWell } from '../../server/drawing/index.ts';
+import { drawingFile, drawingSvg, drawWell, testPlots } from '../../server/drawing/index.ts';
 import { Record as RecordSchema, type Record as WellRecord } from '../../server/record/record.ts';
 import { recordOf } from '../record/record-of.ts';
 import { arbitraryOf } from './arbitrary.ts';
@@ -173,4 +173,16 @@ test('a small well, drawn', async () => {
 
 test('300 layers make a file of no more than 1 MB', () => {
   expect(draw(deepLog(300)).length).toBeLessThan(1_000_000);
+});
+
+test.each(['brindle-hill', 'sallow-fen', 'thornley'])('the sample %s, drawn', async (name) => {
+  const [, text = ''] = sampleLogs.find(([file]) => file === `${name}.well`) ?? [];
+  await expect(draw(text)).toMatchFileSnapshot(`snapshots/${name}.svg`);
+});
+
+test('the plot of a test with an observation well', async () => {
+  const [, text = ''] = sampleLogs.find(([file]) => file === 'quern-point.well') ?? [];
+  const [, inTenfolds] = testPlots(recordOf(text));
+  expect(inTenfolds).toBeDefined();
+  if (inTenfolds) await expect(drawingFile(inTenfolds)).toMatchFileSnapshot('snapshots/quern-point-test.svg');
 });
