@@ -33,9 +33,46 @@ function exampleSays(rule: Rule, example: Example): string[] {
   return [shown(text), ...findings.filter((each) => each.rule === rule.id).flatMap((each) => toldOf(each, text)), ''];
 }
 
+const number = /\d+(?:\.\d+)?/g;
+
+const eachNumber = (text: string, change: (written: string) => string): string[] =>
+  [...text.matchAll(number)].map(
+    ({ 0: written, index }) => text.slice(0, index) + change(written) + text.slice(index + written.length),
+  );
+
+const eachLineLeftOut = (text: string): string[] =>
+  text.split('\n').map((_, left, lines) => lines.filter((_line, at) => at !== left).join('\n'));
+
+/** An example with one thing changed: each number in turn, each line in turn. */
+const changes: Readonly<Record<string, (text: string) => string[]>> = {
+  'unknown   ': (text) => eachNumber(text, () => '?'),
+  'doubled   ': (text) => eachNumber(text, (written) => String(Number(written) * 2)),
+  'halved    ': (text) => eachNumber(text, (written) => String(Number(written) / 2)),
+  'left out  ': eachLineLeftOut,
+};
+
+/** How many findings there are of a rule after each change, in the order of the text; `!` for a rule that fails. */
+function afterChanges(rule: Rule, { text: marked, own }: Example): string[] {
+  const { text } = readMarked(marked);
+  if (text.length > 2000) return [];
+  const running = rule.checkAllows || rule.id.startsWith('allow-') ? rules : [rule];
+  const countIn = (changed: string): string => {
+    const findings = findingsIn(changed, switchedOn, running, own ? [own] : []);
+    if (findings.some((each) => each.rule === 'internal-error')) return '!';
+    return String(findings.filter((each) => each.rule === rule.id).length);
+  };
+  return Object.entries(changes).map(([name, changed]) => `  ${name} ${changed(text).map(countIn).join(' ')}`);
+}
+
 describe('what each rule says of its examples is what was read and found good', () => {
   test.each(rules.map((rule) => [rule.id, rule] as const))('%s', async (id, rule) => {
-    const said = rule.flagged.flatMap((example) => exampleSays(rule, example)).join('\n');
+    const examples = [...rule.flagged, ...rule.silent];
+    const said = [
+      ...rule.flagged.flatMap((example) => exampleSays(rule, example)),
+      'Findings after each change of a number or a line:',
+      ...examples.flatMap((example) => [shown(readMarked(example.text).text), ...afterChanges(rule, example)]),
+      '',
+    ].join('\n');
     await expect(said).toMatchFileSnapshot(`said/${id}.txt`);
   });
 });
