@@ -6,13 +6,12 @@ import { about as ofRatio, waterCementRatio } from '../../calculations/grout/wat
 import { about as ofPackMass } from '../../calculations/screen/pack-mass.ts';
 import type { Fill } from '../../model/log.ts';
 import type { PlacedFill, RecordContext } from '../context.ts';
-import { figureOf, type Recipe } from '../figure.ts';
+import { figureOfFill } from '../fills/figure-of-fill.ts';
 import { densityFigure } from '../fills/fill-density.ts';
 import { bagIngredients, solidIngredients, waterIngredient } from '../fills/fill-ingredients.ts';
 import { bagsMass, dryVolume, goesInDry, isMixed, isWeighed, mixedVolume, waterOf } from '../fills/mix.ts';
 import type { Ingredient } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
-import { fillName } from '../words.ts';
 import type { Family } from './family.ts';
 
 /** `casing.N.grout.M.bags-volume`, `.water-cement-ratio`, `.density`, `.solids`. */
@@ -28,25 +27,12 @@ function figuresOf(placed: PlacedFill, context: RecordContext): Figure[] {
   return density ? [...figures, density] : figures;
 }
 
-type Parts = Omit<Recipe, 'id' | 'title' | 'at'>;
-
-const figureOfMix = (
-  { fill, string }: PlacedFill,
-  { log }: RecordContext,
-  name: string,
-  title: string,
-  parts: Parts,
-): Figure => {
-  const id = `casing.${string.number}.${fill.kind}.${fill.number}.${name}`;
-  return figureOf({ ...parts, id, title: `${title}, ${fillName(fill, string)}`, at: fill }, log.units);
-};
-
 /** `.bags-volume`: what the bags of a fill make with their water. */
 export function bagsVolumeFigure(placed: PlacedFill, context: RecordContext): Figure {
   const { fill } = placed;
   const mass = bagsMass(fill) ?? Number.NaN;
   const dry = goesInDry(fill);
-  return figureOfMix(placed, context, 'bags-volume', 'volume that the bags make', {
+  return figureOfFill(placed, context, 'bags-volume', 'volume that the bags make', {
     shown: 'volume',
     formula: dry ? formulaOfDry(fill) : ofMixVolume,
     ingredients: dry
@@ -66,7 +52,7 @@ function ratioFigure(placed: PlacedFill, context: RecordContext): Figure {
   const { fill } = placed;
   const fromWater = fill.water?.value != null;
   const ingredients = fromWater ? [waterIngredient(fill), ...bagIngredients(fill)] : [waterIngredient(fill)];
-  return figureOfMix(placed, context, 'water-cement-ratio', 'water to cement by mass', {
+  return figureOfFill(placed, context, 'water-cement-ratio', 'water to cement by mass', {
     shown: 'ratio',
     formula: fromWater ? ofRatio : { ...ofRatio, text: 'as written in the log', source: 'the log' },
     ingredients,
@@ -81,7 +67,7 @@ const writtenDigits = ([first]: readonly Ingredient[]) =>
 function solidsFigure(placed: PlacedFill, context: RecordContext): Figure {
   const { fill } = placed;
   const fromWater = fill.water?.value != null;
-  return figureOfMix(placed, context, 'solids', 'solids of the slurry by mass', {
+  return figureOfFill(placed, context, 'solids', 'solids of the slurry by mass', {
     shown: 'share',
     formula: fromWater ? ofSolids : { ...ofSolids, text: 'as written in the log', source: 'the log' },
     ingredients: fromWater ? [waterIngredient(fill), ...bagIngredients(fill)] : [waterIngredient(fill)],

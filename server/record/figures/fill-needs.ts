@@ -5,7 +5,7 @@ import { about as ofShare, placedShare } from '../../calculations/grout/placed-s
 import { about as ofPackMass, packMass } from '../../calculations/screen/pack-mass.ts';
 import type { DrilledInterval, Fill, Moment, PipeString } from '../../model/log.ts';
 import type { PlacedFill, RecordContext } from '../context.ts';
-import { figureOf, type Recipe } from '../figure.ts';
+import { figureOfFill } from '../fills/figure-of-fill.ts';
 import { annulusIngredient, bagIngredients, bentoniteIngredient, netIngredient } from '../fills/fill-ingredients.ts';
 import { goesInDry, isMixed } from '../fills/mix.ts';
 import { decimals } from '../format-number.ts';
@@ -14,7 +14,6 @@ import { footOf } from '../geometry/strings.ts';
 import { type Ingredient, measured, ofFigure } from '../ingredient.ts';
 import { topOf } from '../intervals.ts';
 import type { Figure } from '../record.ts';
-import { fillName } from '../words.ts';
 import type { Family } from './family.ts';
 import { bagsVolumeFigure } from './fill-mix.ts';
 import { requiredVolumeFigure } from './fill-volumes.ts';
@@ -38,21 +37,8 @@ function figuresOf(placed: PlacedFill, timed: readonly TimedDrilling[], context:
   ];
 }
 
-type Parts = Omit<Recipe, 'id' | 'title' | 'at'>;
-
-const figureOfNeed = (
-  { fill, string }: PlacedFill,
-  { log }: RecordContext,
-  name: string,
-  title: string,
-  parts: Parts,
-): Figure => {
-  const id = `casing.${string.number}.${fill.kind}.${fill.number}.${name}`;
-  return figureOf({ ...parts, id, title: `${title}, ${fillName(fill, string)}`, at: fill }, log.units);
-};
-
 const shareFigure = (placed: PlacedFill, context: RecordContext): Figure =>
-  figureOfNeed(placed, context, 'placed-share', 'volume placed against the bare annulus', {
+  figureOfFill(placed, context, 'placed-share', 'volume placed against the bare annulus', {
     shown: 'share',
     formula: ofShare,
     ingredients: [netIngredient(placed, context), annulusIngredient(placed, context)],
@@ -60,7 +46,7 @@ const shareFigure = (placed: PlacedFill, context: RecordContext): Figure =>
   });
 
 const bagsFigure = (placed: PlacedFill, context: RecordContext): Figure =>
-  figureOfNeed(placed, context, 'bags-required', 'bags for the volume required, of the same mix', {
+  figureOfFill(placed, context, 'bags-required', 'bags for the volume required, of the same mix', {
     shown: 'ratio',
     formula: { ...ofBags, text: `${ofBags.text}; Vb the volume that the bags made, over their number` },
     ingredients: [
@@ -74,7 +60,7 @@ const bagsFigure = (placed: PlacedFill, context: RecordContext): Figure =>
 
 function waterFigure(placed: PlacedFill, context: RecordContext): Figure {
   const { fill } = placed;
-  return figureOfNeed(placed, context, 'bentonite-water', 'water that the bentonite may add', {
+  return figureOfFill(placed, context, 'bentonite-water', 'water that the bentonite may add', {
     shown: 'volume',
     formula: ofExtraWater,
     ingredients: [bentoniteIngredient(fill), ...bagIngredients(fill)],
@@ -87,7 +73,7 @@ function waterFigure(placed: PlacedFill, context: RecordContext): Figure {
 }
 
 const packFigure = (placed: PlacedFill, context: RecordContext): Figure =>
-  figureOfNeed(placed, context, 'mass', 'filter pack that the annulus takes', {
+  figureOfFill(placed, context, 'mass', 'filter pack that the annulus takes', {
     shown: 'mass',
     formula: ofPackMass,
     ingredients: [annulusIngredient(placed, context)],
@@ -136,7 +122,7 @@ function setTimeFigures(placed: PlacedFill, timed: readonly TimedDrilling[], con
   const end = sets(placed.fill) ? clockOf(endOf(placed.fill.placed)) : null;
   const next = end && firstBelow(timed, placed.string, end);
   if (!end || !next) return [];
-  const figure = figureOfNeed(placed, context, 'set-time', 'from placing the cement to drilling on below', {
+  const figure = figureOfFill(placed, context, 'set-time', 'from placing the cement to drilling on below', {
     shown: 'time',
     formula: ofHours,
     ingredients: [momentIngredient('placed', end), momentIngredient('drilling went on', next.began)],

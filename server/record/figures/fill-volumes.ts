@@ -5,12 +5,11 @@ import { meanDiameterFilled, about as ofMeanDiameter } from '../../calculations/
 import { about as ofAnnulusShare } from '../../calculations/grout/annulus-share.ts';
 import { about as ofRequired, requiredGrout } from '../../calculations/grout/required-grout.ts';
 import type { PlacedFill, RecordContext } from '../context.ts';
-import { figureOf, type Recipe } from '../figure.ts';
+import { type FillParts, figureOfFill } from '../fills/figure-of-fill.ts';
 import { annulusIngredient, netIngredient, netParts, placedIngredient } from '../fills/fill-ingredients.ts';
 import { allowanceOf } from '../fills/fill-record.ts';
 import { ofFigure, ofLimit } from '../ingredient.ts';
 import type { Figure } from '../record.ts';
-import { fillName } from '../words.ts';
 import type { Family } from './family.ts';
 
 const ofPlaced: Formula = {
@@ -39,23 +38,20 @@ function packFigures(placed: PlacedFill, context: RecordContext): Figure[] {
   return placed.fill.volume ? [...figures, placedFigure(placed, context)] : figures;
 }
 
-type Parts = Omit<Recipe, 'id' | 'title' | 'at' | 'preferred'>;
-
-/** A figure of a fill; its volumes are shown in the unit in which the placed volume was written. */
-function figureOfFill(
-  { fill, string }: PlacedFill,
-  { log }: RecordContext,
+/** A volume is shown in the unit in which the placed volume was written. */
+function volumeOfFill(
+  placed: PlacedFill,
+  context: RecordContext,
   name: string,
   title: string,
-  parts: Parts,
+  parts: FillParts,
 ): Figure {
-  const preferred = parts.shown === 'volume' && fill.volume?.unitWritten ? fill.volume.unit : null;
-  const id = `casing.${string.number}.${fill.kind}.${fill.number}.${name}`;
-  return figureOf({ ...parts, id, title: `${title}, ${fillName(fill, string)}`, at: fill, preferred }, log.units);
+  const { volume } = placed.fill;
+  return figureOfFill(placed, context, name, title, { ...parts, preferred: volume?.unitWritten ? volume.unit : null });
 }
 
 const annulusFigure = (placed: PlacedFill, context: RecordContext, name: string): Figure =>
-  figureOfFill(placed, context, name, 'annulus volume', {
+  volumeOfFill(placed, context, name, 'annulus volume', {
     shown: 'volume',
     formula: ofAnnulus,
     ingredients: [annulusIngredient(placed, context)],
@@ -67,7 +63,7 @@ export const requiredVolumeFigure = (placed: PlacedFill, context: RecordContext)
   requiredFigure(placed, context, annulusFigure(placed, context, 'annulus-volume'));
 
 const requiredFigure = (placed: PlacedFill, context: RecordContext, annulus: Figure): Figure =>
-  figureOfFill(placed, context, 'required-volume', 'volume required with the allowance', {
+  volumeOfFill(placed, context, 'required-volume', 'volume required with the allowance', {
     shown: 'volume',
     formula: ofRequired,
     ingredients: [
@@ -78,7 +74,7 @@ const requiredFigure = (placed: PlacedFill, context: RecordContext, annulus: Fig
   });
 
 const placedFigure = (placed: PlacedFill, context: RecordContext): Figure =>
-  figureOfFill(placed, context, 'placed-volume', 'volume placed', {
+  volumeOfFill(placed, context, 'placed-volume', 'volume placed', {
     shown: 'volume',
     formula: ofPlaced,
     ingredients: [placedIngredient(placed.fill)],
@@ -87,7 +83,7 @@ const placedFigure = (placed: PlacedFill, context: RecordContext): Figure =>
   });
 
 const netFigure = (placed: PlacedFill, context: RecordContext): Figure =>
-  figureOfFill(placed, context, 'net-volume', 'volume placed that stands in the annulus', {
+  volumeOfFill(placed, context, 'net-volume', 'volume placed that stands in the annulus', {
     shown: 'volume',
     formula: { ...ofAnnulusShare, text: `${ofAnnulusShare.text}; a top-up counts with Vp` },
     ingredients: [netIngredient(placed, context)],
