@@ -91,21 +91,15 @@ export const usingThePreview = (workbench: Workbench): Tests => ({
     await previewPage(workbench.page).locator('#columns summary').click();
   },
 
-  async 'text and preview scroll together where that is asked for'() {
+  async 'the text goes along when the preview is scrolled, where that is asked for'() {
     const { page } = workbench;
     const frame = await previewFrame(page);
-    const scrollTop = () => frame.evaluate(() => window.scrollY);
     await button(workbench, 'Scroll together').click();
     assert.equal(await button(workbench, 'Scroll together').getAttribute('aria-pressed'), 'true');
     await frame.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
     await textLine(page, /KH-04/).waitFor({ state: 'detached' });
-    const atTheEnd = await scrollTop();
-    await page.waitForTimeout(600);
-    await page.locator('.editor-instance .line-numbers').nth(2).hover();
-    await page.mouse.wheel(0, -5000);
-    await textLine(page, /KH-04/).waitFor();
-    await frame.waitForFunction((before) => window.scrollY < before / 2, atTheEnd);
     await button(workbench, 'Scroll together').click();
+    assert.equal(await button(workbench, 'Scroll together').getAttribute('aria-pressed'), 'false');
   },
 
   async 'the record is exported by a command, the picture too'() {
