@@ -51,7 +51,10 @@ function measure(lines: readonly Line[]): Block & { groups: readonly string[] } 
   const members = new Map<string, Cells[]>();
   for (const [at, each] of cells.entries()) {
     const group = groups[at] ?? '';
-    if (each) members.set(group, [...(members.get(group) ?? []), each]);
+    if (each === null) continue;
+    const same = members.get(group);
+    if (same) same.push(each);
+    else members.set(group, [each]);
   }
   const widths = new Map([...members].map(([group, each]) => [group, widthsOf(each)] as const));
   return { cells, widths, groups };
@@ -73,7 +76,7 @@ export function formatLines(tree: Tree): string[] {
     const shared = widths.get(groups[at] ?? '');
     if (!each || !shared) return setIn(line);
     const text = withTail(layOut(each, shared, line.section), tail(line));
-    return keepsMeaning(line, text, context) ? text : setIn(line);
+    return text === line.text || keepsMeaning(line, text, context) ? text : setIn(line);
   });
 }
 
