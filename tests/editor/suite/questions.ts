@@ -5,7 +5,9 @@ import { type Tests, until } from './harness.ts';
 
 export const questions: Tests = {
   async 'the questions for the crew open as a text that can be sent, and leave the log as it is'() {
-    const { document: log } = await openText('well QX-1\nhole\n  0 - 30 ?\nstrata\n  0 - 12? clay\n    - 30  limestone\n');
+    const { document: log } = await openText(
+      'well QX-1\nhole\n  0 - 30 ?\nstrata\n  0 - 12? clay\n    - 30  limestone\n',
+    );
     const before = log.getText();
     await vscode.commands.executeCommand('drillhand.questions');
     const sheet = await until('the questions', () => {
