@@ -41,6 +41,13 @@ const nothing = { lacking: [], leftOver: [] };
 const worded =
   /"(?:title|shortTitle|description|markdownDescription|name|label|contents|displayName)": "([^%"][^"]*)"/g;
 
+/** The walkthrough's files in a language, by the key of their step. */
+const bodies = (words: Record<string, string>): Map<string, string> =>
+  new Map(Object.entries(words).filter(([key]) => /^walkthrough\..*\.markdown$/.test(key)));
+
+/** Samples, keys and short names, which are the same in every language. */
+const codeIn = (text: string): string[] => (text.match(/```[\s\S]*?```|`[^`]+`|\*\*Ctrl\+\.\*\*|⌘\./g) ?? []).sort();
+
 /** Names that are the same in every language. */
 const names = new Set(['Drillhand', 'drillhand', 'firstRecord']);
 
@@ -63,6 +70,17 @@ describe('the words of the interface', () => {
   test('the French of the manifest keeps links and code', () => {
     for (const [key, text] of Object.entries(manifestWords))
       expect(keptIn(manifestFrench[key] ?? ''), key).toEqual(keptIn(text));
+  });
+
+  test('every step of the walkthrough is there in both languages, with the same samples', () => {
+    const [english, inFrench] = [bodies(manifestWords), bodies(manifestFrench)];
+    expect(english.size).toBeGreaterThan(3);
+    for (const [key, file] of english) {
+      const translated = inFrench.get(key) ?? '';
+      expect(translated, key).toBe(file.replace(/\.md$/, '.fr.md'));
+      expect(read(translated), key).not.toBe(read(file));
+      expect(codeIn(read(translated)), key).toEqual(codeIn(read(file)));
+    }
   });
 
   test('the manifest itself has no words of its own', () => {

@@ -15,8 +15,11 @@ const shipped = globSync(
   { cwd: root, expandDirectories: false },
 );
 
+/** The manifest, and its words, some of which are names of files. */
+const manifest = ['package.json', 'client/l10n/package.nls.json', 'client/l10n/package.nls.fr.json'].map(read).join();
+
 /** The files that the manifest names, without those that a build makes. */
-const named = [...read('package.json').matchAll(/"(?:\.\/)?((?:client|grammar|server)\/[\w./-]+\.\w+)"/g)]
+const named = [...manifest.matchAll(/"(?:\.\/)?((?:client|grammar|server)\/[\w./-]+\.\w+)"/g)]
   .map(([, file]) => file ?? '')
   .filter((file) => !file.startsWith('dist/'));
 
