@@ -7,6 +7,16 @@ const fine = ground('fine', false, 'ASTM D2488');
 const coarse = ground('coarse', false, 'ASTM D2488');
 const wentworth = ground('coarse', false, 'Wentworth scale');
 const mixed = ground('mixed', false, common);
+/*
+ * The standard gives till three patterns, 681 to 683, as alternatives and does not say which for what. The project's own
+ * choice: 681 where the kind is not told, 682 for sandy or loose till, 683, which has the level lines of clay, for fine
+ * or pressed till.
+ */
+const till = ground(
+  'mixed',
+  false,
+  `${common}; which of the patterns 681 to 683 it takes is this project's own choice`,
+);
 const organic = ground('organic', false, 'ASTM D2488');
 const fill = ground('fill', false, common);
 const sedimentary = ground('sedimentary', true, 'FGDC-STD-013-2006 lithologic patterns');
@@ -168,18 +178,18 @@ export const material = list('material', 'Materials', [
   ),
   ground('coarse', false, common)('grit', '', 607, 'gritty', 'Coarse angular sand.'),
 
-  ground('mixed', false, common)(
+  till(
     'till',
     'glacial till|tl|tills|glacial clay|boulder clay',
     681,
     '',
     'Unsorted ground laid down by ice, from clay to boulders.',
   ),
-  mixed('clay till', 'cl till', 681, '', 'Till that is mostly clay.'),
-  mixed('silt till', '', 681, '', 'Till that is mostly silt.'),
-  mixed('sand till', '', 681, '', 'Till that is mostly sand.'),
-  mixed('basal till', 'lodgement till|lodgment till', 681, '', 'Dense till pressed down under moving ice.'),
-  mixed('ablation till', '', 681, '', 'Loose till let down by melting ice.'),
+  till('clay till', 'cl till', 683, '', 'Till that is mostly clay.'),
+  till('silt till', '', 683, '', 'Till that is mostly silt.'),
+  till('sand till', '', 682, '', 'Till that is mostly sand.'),
+  till('basal till', 'lodgement till|lodgment till', 683, '', 'Dense till pressed down under moving ice.'),
+  till('ablation till', '', 682, '', 'Loose till let down by melting ice.'),
   mixed('diamicton', 'diamict', 681, '', 'Unsorted ground of many grain sizes, origin not told.'),
   mixed('hardpan', 'hrdpn|hard pan|hdpn|hpan|h pan', 681, '', 'Dense, hard, often cemented ground above bedrock.'),
   mixed('softpan', 'soft pan', 681, '', 'Ground like hardpan that drills soft.'),

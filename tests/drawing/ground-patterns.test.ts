@@ -8,8 +8,8 @@ import { recordOf } from '../record/record-of.ts';
 const grounds = termLists.flatMap(({ terms }) => terms.flatMap(({ id, ground }) => (ground ? [{ id, ground }] : [])));
 
 /* Numbers of section 37 of FGDC-STD-013-2006 (from memory): gravel, sand, silt, sandy shale, clay, limestone, dolomite,
-   peat, coal, till, quartzite, schist, gneiss, basalt, granite. */
-const everyday = [601, 607, 616, 619, 620, 627, 642, 657, 658, 681, 702, 705, 708, 717, 718];
+   peat, coal, till or diamicton (first to third), quartzite, schist, gneiss, basalt, granite. */
+const everyday = [601, 607, 616, 619, 620, 627, 642, 657, 658, 681, 682, 683, 702, 705, 708, 717, 718];
 
 describe('patterns of ground', () => {
   test.each(everyday)('%i has a pattern of its own', (number) => {

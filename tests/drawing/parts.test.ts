@@ -115,7 +115,7 @@ describe('patterns', () => {
   const ground = (fgdc: number | null, family: string) => ({ class: family, rock: true, fgdc });
 
   /* Numbers of FGDC-STD-013-2006, section 37, from memory. */
-  test.each([601, 607, 616, 619, 620, 627, 642, 657, 658, 681, 702, 705, 708, 717, 718])(
+  test.each([601, 607, 616, 619, 620, 627, 642, 657, 658, 681, 682, 683, 702, 705, 708, 717, 718])(
     '%i has one of its own',
     (number) => {
       expect(drawnNumbers).toContain(number);

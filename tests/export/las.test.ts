@@ -87,6 +87,15 @@ describe('a LAS file', () => {
     expect([ground.get(3), ground.get(3.5)]).toEqual([620, 627]);
   });
 
+  /* FGDC-STD-013-2006: 681 to 683 are the three patterns of till or diamicton. */
+  test('tells kinds of till apart by the pattern that they are drawn in', async () => {
+    const ground = column(
+      await lasOf('hole\n 0 - 6 150\nstrata\n 0 - 2 till\n - 4 sand till\n - 6 clay till\n'),
+      'FGDC',
+    );
+    expect([ground.get(1), ground.get(3), ground.get(5)]).toEqual([681, 682, 683]);
+  });
+
   test('gives the record’s uphole velocity in metres a minute', async () => {
     const file = await lasOf(log);
     const uphole = column(file, 'UPVEL').get(10) ?? Number.NaN;
