@@ -1,6 +1,6 @@
 import { exact, unitById } from '../../grammar/units.ts';
 import type { FileUnits } from '../model/log.ts';
-import { type Digits, formatNumber, significant, significantDigitsOf } from './format-number.ts';
+import { type Digits, decimals, decimalsOf, formatNumber, significant, significantDigitsOf } from './format-number.ts';
 
 /** What is shown: it settles the pair of units, one for metric files and one for files in feet. */
 export type Shown =
@@ -174,7 +174,7 @@ const leastDigits = 3;
 
 /**
  * A SI value as a file shows it. `preferred` is the unit that the notes used for this very figure, where they did;
- * the other system's text has as many digits as the first, three at least.
+ * the other system's text has as many digits as the first, three at least; of what reads as zero, as many decimals.
  */
 export function show(
   value: number,
@@ -188,9 +188,17 @@ export function show(
   const text = textIn(value, unit, digits);
   const alternative = systemOf(unit) === systemOf(other) ? own : other;
   if (alternative === unit) return { text, otherText: '' };
-  const count = Math.max(leastDigits, significantDigitsOf(formatNumber(value / shownUnit(unit).factor, digits)));
-  return { text, otherText: textIn(value, alternative, significant(Math.min(count, 5))) };
+  return {
+    text,
+    otherText: textIn(value, alternative, otherDigits(formatNumber(value / shownUnit(unit).factor, digits))),
+  };
 }
+
+/* What sums leave of nothing, 1e-16, would be shown by its digits. */
+const otherDigits = (shown: string): Digits =>
+  Number(shown) === 0
+    ? decimals(decimalsOf(shown))
+    : significant(Math.min(Math.max(leastDigits, significantDigitsOf(shown)), 5));
 
 const systemOf = (id: string): string => {
   const system = unitById(id)?.system;

@@ -7,6 +7,8 @@ export const significant = (count: number): Digits => ({ kind: 'significant', co
 export const decimals = (count: number): Digits => ({ kind: 'decimals', count });
 
 const mostDecimals = 12;
+/* What is less has no digit among so many decimals. */
+const leastShown = 0.5 * 10 ** -mostDecimals;
 
 const clampDecimals = (count: number): number => Math.min(mostDecimals, Math.max(0, count));
 
@@ -21,8 +23,9 @@ function decimalsFor(value: number, count: number): number {
 export function formatNumber(value: number, digits: Digits): string {
   if (!Number.isFinite(value)) return '?';
   if (digits.kind === 'decimals') return fixed(value, clampDecimals(digits.count));
-  const rounded = Number(value.toPrecision(Math.min(Math.max(digits.count, 1), 15)));
-  return fixed(rounded, decimalsFor(value, digits.count));
+  const seen = Math.abs(value) < leastShown ? 0 : value;
+  const rounded = Number(seen.toPrecision(Math.min(Math.max(digits.count, 1), 15)));
+  return fixed(rounded, decimalsFor(seen, digits.count));
 }
 
 /** From here on `toFixed` writes an exponent. */
@@ -38,3 +41,6 @@ export function significantDigitsOf(text: string): number {
   const digits = text.replace(/[^0-9]/g, '').replace(/^0+/, '');
   return Math.max(1, digits.length);
 }
+
+/** How many decimals `text` shows. */
+export const decimalsOf = (text: string): number => text.split('.')[1]?.length ?? 0;

@@ -22,6 +22,7 @@ describe('numbers as shown', () => {
     [9.996, significant(3), '10.0'],
     [0, significant(3), '0.00'],
     [0.0000986, significant(3), '0.0000986'],
+    [5.6e-16, significant(3), '0.00'],
     [-0.0001, decimals(1), '0.0'],
     [7.65, decimals(2), '7.65'],
     [1e21, significant(3), '1000000000000000000000'],
@@ -73,6 +74,13 @@ describe('units as shown', () => {
   test('a value without another unit has no other text', () => {
     expect(show(0.5, 'ratio', metric)).toEqual({ text: '0.500', otherText: '' });
     expect(show(44.6128, 'degrees', metric, decimals(4))).toEqual({ text: '44.6128°', otherText: '' });
+  });
+
+  test('what reads as zero reads so in the other system, with as many decimals', () => {
+    const zero = { text: '0.00 m', otherText: '0.00 ft' };
+    for (const left of [0, 5.6e-16, -5.6e-16, 3e-12]) expect(show(left, 'length', metric, decimals(2))).toEqual(zero);
+    expect(show(0.004, 'length', metric, decimals(2))).toEqual({ text: '0.00 m', otherText: '0.01 ft' });
+    expect(show(0, 'length', metric)).toEqual(zero);
   });
 
   test('labels are printed with their signs', () => {
