@@ -58,7 +58,7 @@ export class PreviewPanel {
   }
 
   async #take(message: FromPage): Promise<void> {
-    if (message.type === 'reveal') return this.#orTellTheTrouble(() => revealLine(this.uri, message.line));
+    if (message.type === 'reveal') return this.#reveal(message.line);
     if (message.type === 'scrolled') return this.#scroll.to(message.line);
     if (message.type === 'pictured') return this.#pictures.taken(message.id, message.png);
     if (message.type === 'export') {
@@ -72,6 +72,11 @@ export class PreviewPanel {
     this.#wishes = { hidden: message.hidden, widthMm: message.widthMm };
     if (message.type === 'ready') this.#begin(message.tied);
     await this.#showLatest();
+  }
+
+  #reveal(line: number): Promise<void> {
+    this.#scroll.expect(line);
+    return this.#orTellTheTrouble(() => revealLine(this.uri, line));
   }
 
   /** A page that has just loaded shows nothing yet, whatever the one before it showed. */

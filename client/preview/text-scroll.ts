@@ -1,13 +1,10 @@
 import * as vscode from 'vscode';
+import { ScrollEcho } from './scroll-echo.ts';
 
-/* Lines that stick to the top of an editor stand over as many of the text. */
-const sticking = 5;
-
-/** The scroll of the text of one log: tells where it goes, and lets it be scrolled, without telling its own echo. */
+/** The scroll of the text of one log: tells where someone scrolls it, and lets it be scrolled without telling that. */
 export class TextScroll implements vscode.Disposable {
   readonly #subscription: vscode.Disposable;
-  /** The line that the page has put at the top: a scroll to there is its echo, however late it comes. */
-  #putAt: number | null = null;
+  readonly #echo = new ScrollEcho();
 
   constructor(
     private readonly uri: vscode.Uri,
@@ -16,9 +13,7 @@ export class TextScroll implements vscode.Disposable {
     this.#subscription = vscode.window.onDidChangeTextEditorVisibleRanges(({ textEditor, visibleRanges }) => {
       const top = visibleRanges[0]?.start.line;
       const isOwn = textEditor.document.uri.toString() === uri.toString();
-      if (!isOwn || top === undefined || this.#isEcho(top)) return;
-      this.#putAt = null;
-      tell(top);
+      if (isOwn && top !== undefined && !this.#echo.isEcho(top, Date.now())) tell(top);
     });
   }
 
@@ -27,12 +22,13 @@ export class TextScroll implements vscode.Disposable {
     const editor = vscode.window.visibleTextEditors.find(({ document }) => document.uri.toString() === uri);
     if (!editor) return;
     const inside = Math.max(0, Math.min(Math.trunc(line), editor.document.lineCount - 1));
-    this.#putAt = inside;
+    this.expect(inside);
     editor.revealRange(new vscode.Range(inside, 0, inside, 0), vscode.TextEditorRevealType.AtTop);
   }
 
-  #isEcho(top: number): boolean {
-    return this.#putAt !== null && top <= this.#putAt && top >= this.#putAt - sticking;
+  /** The page makes the text show a line: the scroll that comes of it is no one's at the text. */
+  expect(line: number): void {
+    this.#echo.put(line, Date.now());
   }
 
   dispose(): void {

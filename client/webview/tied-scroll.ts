@@ -1,11 +1,11 @@
 import { keep, kept, tell } from './editor.ts';
+import { Lead } from './lead.ts';
 import { lineAt } from './lines.ts';
 import { nearestLine } from './nearest-line.ts';
 import { onPress, setPressed, toolbar } from './page-parts.ts';
 
 let tied = false;
-/** Where the text has put the page: a scroll to there is its echo, however late it comes. */
-let putAt = -1;
+const lead = new Lead();
 
 const underToolbar = (): number => toolbar.getBoundingClientRect().bottom + 2;
 
@@ -27,9 +27,8 @@ export function scrollToLine(body: Element, line: number): void {
     line,
   );
   const [nearest] = parts.filter((part) => lineAt(part) === wanted).sort((a, b) => distance(a) - distance(b));
-  if (!nearest) return;
-  window.scrollBy(0, nearest.getBoundingClientRect().top - underToolbar());
-  putAt = window.scrollY;
+  lead.follow();
+  if (nearest) window.scrollBy(0, nearest.getBoundingClientRect().top - underToolbar());
 }
 
 /** The line of what stands highest in the window, looked for down to its middle. */
@@ -43,15 +42,24 @@ function topmostLine(): number | null {
 }
 
 function tellScroll(): void {
-  if (!tied || Math.abs(window.scrollY - putAt) < 2) return;
-  putAt = -1;
+  if (!tied) return;
   const line = topmostLine();
   if (line !== null) tell({ type: 'scrolled', line });
+}
+
+/** Follows what the reader's hand does on the page; a scroll bar tells when it is taken, but not when it is let go. */
+function watchTheHand(): void {
+  for (const act of ['wheel', 'touchmove', 'keydown'])
+    window.addEventListener(act, ({ timeStamp }) => lead.act(timeStamp), { passive: true, capture: true });
+  window.addEventListener('pointerdown', () => lead.hold(), true);
+  for (const end of ['pointerup', 'pointercancel', 'pointermove'] as const)
+    window.addEventListener(end, ({ buttons, timeStamp }) => buttons === 0 && lead.letGo(timeStamp), true);
 }
 
 /** Ties the scrolling of the page to that of the text, where the reader wants it. */
 export function tieScrolling(): void {
   let isAsked = false;
+  watchTheHand();
   show(kept().tied ?? false);
   onPress('tie', () => {
     show(!tied);
@@ -61,8 +69,8 @@ export function tieScrolling(): void {
   });
   window.addEventListener(
     'scroll',
-    () => {
-      if (isAsked) return;
+    ({ timeStamp }) => {
+      if (!lead.scrolls(timeStamp) || isAsked) return;
       isAsked = true;
       requestAnimationFrame(() => {
         isAsked = false;
