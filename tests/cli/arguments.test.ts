@@ -3,7 +3,20 @@ import { version } from '../../package.json';
 import { drillhand, messages } from './fake-world.ts';
 import { sound } from './logs.ts';
 
-const commands = ['check', 'record', 'draw', 'format', 'rules', 'schema'];
+const commands = [
+  'check',
+  'record',
+  'draw',
+  'map',
+  'section',
+  'export',
+  'format',
+  'list',
+  'questions',
+  'read',
+  'rules',
+  'schema',
+];
 
 describe('help', () => {
   test.each(commands)('%s --help tells its usage', async (command) => {
@@ -45,7 +58,7 @@ describe('arguments that cannot be used', () => {
     [['record'], 'name a file, or "-" for standard input'],
     [['record', 'a.well', 'b.well'], 'one file at a time; "b.well" is one too many'],
     [['record', '*.well'], '*.well: one file at a time; this names 2'],
-    [['draw', 'a.well'], 'say where the drawing goes: -o FILE.svg, or -o - for standard output'],
+    [['draw', 'a.well'], 'say where the drawing goes: -o FILE.svg|png|pdf|html, or -o - for SVG on standard output'],
     [['rules', 'missing-sho'], 'there is no rule "missing-sho"; did you mean "missing-shoe"?'],
     [['rules', 'a', 'b'], 'one rule at a time; "b" is one too many'],
     [['schema'], 'name a schema: record, pack, settings'],
