@@ -1,8 +1,9 @@
 import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { suggestAllow } from './completion/allow.ts';
-import { suggestDates } from './completion/dates.ts';
+import { suggestDates, suggestNextDate } from './completion/dates.ts';
 import { suggestDepths } from './completion/depths.ts';
+import { suggestHeadValues } from './completion/head-values.ts';
 import { suggestItems } from './completion/items.ts';
 import { suggestKeywords } from './completion/keywords.ts';
 import { nearNames } from './completion/near-names.ts';
@@ -24,13 +25,15 @@ export interface Completion {
   readonly unasked: boolean;
 }
 
-const awaited: ReadonlySet<Suggestion['kind']> = new Set(['unit', 'pack', 'rule', 'depth', 'size', 'date']);
+const awaited: ReadonlySet<Suggestion['kind']> = new Set(['unit', 'pack', 'value', 'rule', 'depth', 'size', 'date']);
 
 const sources: readonly SuggestionSource[] = [
   suggestAllow,
   suggestDepths,
   suggestKeywords,
   suggestWords,
+  suggestHeadValues,
+  suggestNextDate,
   suggestPipes,
   suggestUnits,
   suggestItems,

@@ -98,6 +98,7 @@ const completionKinds: Readonly<Record<Suggestion['kind'], CompletionItemKind>> 
   keyword: CompletionItemKind.Keyword,
   template: CompletionItemKind.Snippet,
   term: CompletionItemKind.EnumMember,
+  value: CompletionItemKind.Value,
   unit: CompletionItemKind.Unit,
   label: CompletionItemKind.Property,
   depth: CompletionItemKind.Value,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Suggestion } from '../../server/features/completion/suggestion.ts';
-import { allWords, usedWords } from '../../server/features/completion/used-words.ts';
+import { allWords, type UsedWords, usedWords } from '../../server/features/completion/used-words.ts';
 import { complete } from '../../server/features/completion.ts';
 import { describeSuggestion } from '../../server/features/completion-docs.ts';
 import { edited, marked, snapshotOf } from './fixture.ts';
@@ -281,16 +281,72 @@ describe('sizes of pipe', () => {
   );
 });
 
+const began = 'began 2026-05-04\nfinished 2026-05-06\n';
+const noWords: UsedWords = new Map();
+
 describe('dates', () => {
-  test('those of the log, the latest first, then today', () => {
-    const { snapshot, at } = marked('began 2026-05-04\nfinished 2026-05-06\nreported |');
-    const found = complete(snapshot, at, { used: new Map(), today: '2026-06-01' });
-    expect(found?.suggestions.map(({ label }) => label)).toEqual(['2026-05-06', '2026-05-04', '2026-06-01']);
+  test('those of the log, the nearest above first, then today and the days of the work', () => {
+    const { snapshot, at } = marked(`${began}reported |`);
+    const found = complete(snapshot, at, { used: noWords, today: '2026-06-01' });
+    const dates = ['2026-05-06', '2026-05-04', '2026-06-01', '2026-05-05'];
+    expect(found?.suggestions.map(({ label }) => label)).toEqual(dates);
     expect(found?.unasked).toBe(true);
+  });
+
+  test('come by themselves where nothing else is usually said before them', () => {
+    const first = (text: string): string | undefined => labels(began + text)[0];
+    expect(first('water\n  level 5.2 |')).toBe('2026-05-06');
+    expect(first('test bail 40 L/min |')).toBe('2026-05-06');
+    expect(first('disinfection 100 mg/L, 12 h, |')).toBe('2026-05-06');
+    expect(first('casing 0 - 7 steel 168.3 x 6.4\n  grout 0 - 7 neat cement, |')).not.toBe('2026-05-06');
+  });
+
+  test('are found by the day alone', () => {
+    expect(labels(`${began}reported 05|`)).toContain('2026-05-05');
+    expect(labels(`${began}reported 04|`)).not.toContain('2026-05-05');
+    expect(taken(`${began}reported 05|`, '2026-05-05')).toBe(`${began}reported 2026-05-05`);
+  });
+
+  test('work of many weeks is not told day by day', () => {
+    expect(labels('began 2026-01-04\nfinished 2026-05-06\nreported |')).toEqual(['2026-05-06', '2026-01-04']);
+    expect(labels('began 2026-05-06\nfinished 2026-05-04\nreported |')).toEqual(['2026-05-04', '2026-05-06']);
   });
 
   test('none is made up', () => {
     expect(labels('reported |')).toEqual([]);
+  });
+});
+
+describe('the head', () => {
+  const beside = [
+    'contractor Quillback Drilling\nlocation lot 9, con 3, Fenmarrow Township\nlicence ?',
+    'contractor Quillback Drilling\ntechnician T. Orme',
+    'contractor Stillwater Wells',
+  ].map((text) => usedWords(snapshotOf(text).tree.lines));
+
+  const besides = (text: string) => {
+    const { snapshot, at } = marked(text);
+    return complete(snapshot, at, { used: allWords(beside), today: null });
+  };
+  const values = (text: string): readonly string[] => besides(text)?.suggestions.map(({ label }) => label) ?? [];
+
+  test('is offered what the logs beside it say, the commonest first', () => {
+    expect(values('contractor |')).toEqual(['Quillback Drilling', 'Stillwater Wells']);
+    expect(besides('contractor |')?.unasked).toBe(true);
+    expect(values('technician |')).toEqual(['T. Orme']);
+    expect(values('licence |')).toEqual([]);
+    expect(values('owner |')).toEqual([]);
+  });
+
+  test('a value goes on with what is typed of it', () => {
+    const found = besides('contractor Quillback Dr|');
+    expect(found?.suggestions.map(({ label, from }) => [label, from])).toEqual([['Quillback Drilling', 11]]);
+    expect(values('contractor Otter|')).toEqual([]);
+  });
+
+  test('of a place in words, its last part is offered after a comma', () => {
+    expect(values('location |')).toEqual([]);
+    expect(values('location lot 30, con 2, |')).toEqual(['Fenmarrow Township']);
   });
 });
 

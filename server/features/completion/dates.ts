@@ -1,8 +1,9 @@
 import type { Slot } from '../../../grammar/table.ts';
-import type { Item } from '../../../grammar/tree.ts';
-import { type CompletionPlace, linesAround } from './place.ts';
+import type { Item, Line } from '../../../grammar/tree.ts';
+import { lackedBy } from '../next-item.ts';
+import { type CompletionPlace, linesAbove, linesBelow } from './place.ts';
 import { depthsWritten, openSlots } from './slots.ts';
-import { plain, type SuggestionSource } from './suggestion.ts';
+import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 
 const takesDate = ({ accepts }: Slot): boolean => accepts.some(({ kind }) => kind === 'moment' || kind === 'period');
 
@@ -11,15 +12,56 @@ const datesOf = ({ value }: Item): readonly string[] => {
   return moments.flatMap(({ date }) => (date === null ? [] : [date]));
 };
 
-/** The dates of the log, the latest first. */
-const datesIn = (place: CompletionPlace): readonly string[] =>
-  [...new Set(linesAround(place).flatMap(({ items }) => items.flatMap(datesOf)))].sort().reverse();
+const datesIn = (lines: readonly Line[]): readonly string[] => lines.flatMap(({ items }) => items.flatMap(datesOf));
 
-/** Where a date may stand: those that the log names already, and today. */
-export const suggestDates: SuggestionSource = (place) => {
-  if (place.where !== 'body' || place.word !== '' || !depthsWritten(place)) return [];
-  if (!/[\s,]$/.test(place.lead) || !openSlots(place).some(takesDate)) return [];
+/** The dates of the log: those above from the nearest up, then those below. */
+const datesAround = (place: CompletionPlace): readonly string[] => [
+  ...datesIn([...linesAbove(place)].reverse()),
+  ...datesIn(linesBelow(place)),
+];
+
+const dayLong = 86_400_000;
+/** Work that took longer is not told day by day. */
+const mostDays = 40;
+
+/** The days from the one on which the work began to the one on which it was finished. */
+function daysOfWork({ snapshot: { log } }: CompletionPlace): readonly string[] {
+  const first = Date.parse(log.began?.date ?? '');
+  const count = (Date.parse(log.finished?.date ?? '') - first) / dayLong + 1;
+  if (!(count > 0 && count <= mostDays)) return [];
+  return Array.from({ length: count }, (_, day) => new Date(first + day * dayLong).toISOString().slice(0, 10));
+}
+
+/** Found by the whole date, by month and day, and by the day alone. */
+const dateNamed = (date: string, detail: string, from: number | null): Suggestion =>
+  plain('date', date, detail, { filter: [date.slice(8), date.slice(5), date].join(' '), from });
+
+function datesFor(place: CompletionPlace, from: number | null): readonly Suggestion[] {
   const { today } = place.around;
-  const known = datesIn(place).map((date) => plain('date', date, date === today ? 'today' : 'as elsewhere in the log'));
-  return today === null || datesIn(place).includes(today) ? known : [...known, plain('date', today, 'today')];
-};
+  const detailOf = (date: string, detail: string): string => (date === today ? 'today' : detail);
+  const details = new Map(datesAround(place).map((date) => [date, detailOf(date, 'as elsewhere in the log')]));
+  if (today !== null) details.set(today, 'today');
+  for (const date of daysOfWork(place)) if (!details.has(date)) details.set(date, detailOf(date, 'a day of the work'));
+  return [...details].map(([date, detail]) => dateNamed(date, detail, from));
+}
+
+const beginning = /(?<=[\s,])\d[\d-]*$/;
+
+/** Dates for what of one is typed so far; null where none may stand. */
+function datesHere(place: CompletionPlace): readonly Suggestion[] | null {
+  if (place.where !== 'body' || place.word !== '' || !depthsWritten(place)) return null;
+  if (!/[\s,][\d-]*$/.test(place.lead) || !openSlots(place).some(takesDate)) return null;
+  const typed = beginning.exec(place.lead);
+  if (typed === null) return datesFor(place, null);
+  return datesFor(place, typed.index).filter(({ filter }) => ` ${filter}`.includes(` ${typed[0]}`));
+}
+
+/** True where a date is what comes next: of what is usually said of such a thing, at most one item is left out. */
+const isNext = ({ line, row }: CompletionPlace): boolean =>
+  row !== null && lackedBy(line, row, null).filter((slot) => !takesDate(slot)).length <= 1;
+
+/** Where a date comes next: those that the log names, the nearest first, today, and the days of the work. */
+export const suggestNextDate: SuggestionSource = (place) => (isNext(place) ? (datesHere(place) ?? []) : []);
+
+/** The same where a date may stand, but other items are more likely. */
+export const suggestDates: SuggestionSource = (place) => (isNext(place) ? [] : (datesHere(place) ?? []));

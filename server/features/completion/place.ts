@@ -77,16 +77,18 @@ export function completionPlace(snapshot: Snapshot, position: Position, around: 
 const reach = 1000;
 const head = 100;
 
-/** The lines around the cursor, its own left out, and the head of the log: what they use is what is likely here. */
-export function linesAround({ snapshot, at }: CompletionPlace): readonly Line[] {
+/** The lines above the cursor's, and the head of the log. */
+export function linesAbove({ snapshot, at }: CompletionPlace): readonly Line[] {
   const { lines } = snapshot.tree;
   const first = Math.max(0, at.line - reach);
-  return [
-    ...lines.slice(0, Math.min(head, first)),
-    ...lines.slice(first, at.line),
-    ...lines.slice(at.line + 1, at.line + reach),
-  ];
+  return [...lines.slice(0, Math.min(head, first)), ...lines.slice(first, at.line)];
 }
+
+export const linesBelow = ({ snapshot, at }: CompletionPlace): readonly Line[] =>
+  snapshot.tree.lines.slice(at.line + 1, at.line + reach);
+
+/** The lines around the cursor, its own left out, and the head of the log: what they use is what is likely here. */
+export const linesAround = (place: CompletionPlace): readonly Line[] => [...linesAbove(place), ...linesBelow(place)];
 
 /** The number of the line that opened the section of a line; null outside sections. */
 export function openingLine({ snapshot, at }: CompletionPlace): number | null {

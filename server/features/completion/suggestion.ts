@@ -10,7 +10,18 @@ export type About =
 
 export interface Suggestion {
   readonly label: string;
-  readonly kind: 'keyword' | 'template' | 'term' | 'unit' | 'label' | 'depth' | 'size' | 'date' | 'pack' | 'rule';
+  readonly kind:
+    | 'keyword'
+    | 'template'
+    | 'term'
+    | 'value'
+    | 'unit'
+    | 'label'
+    | 'depth'
+    | 'size'
+    | 'date'
+    | 'pack'
+    | 'rule';
   readonly detail: string;
   /** What is put in; a snippet where `snippet` is true. */
   readonly insert: string;

@@ -1,8 +1,9 @@
 import type { Line } from '../../../grammar/tree.ts';
 import { wordsOf } from '../words.ts';
+import { headKeysOf } from './head-values.ts';
 import type { Suggestion } from './suggestion.ts';
 
-/** How often terms stand in logs, by their list and name. */
+/** How often terms stand in logs, by their list and name, and values of the head, by their row. */
 export type UsedWords = ReadonlyMap<string, number>;
 
 const keysOfLine = new WeakMap<Line, readonly string[]>();
@@ -10,7 +11,7 @@ const keysOfLine = new WeakMap<Line, readonly string[]>();
 function keysOf(line: Line): readonly string[] {
   const known = keysOfLine.get(line);
   if (known !== undefined) return known;
-  const keys = wordsOf(line).map(({ list, term }) => `${list}/${term.name}`);
+  const keys = [...wordsOf(line).map(({ list, term }) => `${list}/${term.name}`), ...headKeysOf(line)];
   keysOfLine.set(line, keys);
   return keys;
 }
