@@ -1,8 +1,9 @@
 /**
  * `npm run benchmark -- keystrokes`: three samples typed in the real editor, as notation and as YAML with a schema made
  * from the same table, each with its own helps. One typist types both: it types a word, and takes it from the list as
- * soon as the list has it at the top and that takes fewer keys. In the notation it knows the short forms; the YAML leaves
- * out what the notation leaves out. What then stands in the editor is held against the sample. A key is a press: a letter,
+ * soon as the list has it near the top and that takes fewer keys, those that go down to it counted; a date far down it
+ * finds by its day. In the notation it knows the short forms; the YAML leaves out what the notation leaves out. The folder
+ * holds the other samples in the same notation, as a folder of one crew does. What then stands in the editor is held against the sample. A key is a press: a letter,
  * Enter, Tab, or a chord. YAML's server runs in a small extension of the benchmark's own, with the settings of its usual one.
  */
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -69,6 +70,8 @@ interface Contender {
   readonly extension: string;
   readonly lines: readonly string[];
   readonly likeness: Likeness;
+  /** The other logs of the folder, in the same notation, by their name. */
+  readonly beside: Readonly<Record<string, string>>;
   readonly isRight: (text: string) => boolean;
 }
 
@@ -88,18 +91,29 @@ const meanings = (text: string): string =>
 
 const asYaml = (lines: readonly string[]): string => lines.map((line) => line.trimEnd()).join('\n');
 
+const sampleText = (sample: string): string => readFileSync(path.join('samples', `${sample}.well`), 'utf8');
+
 function contendersFor(sample: string, ownFolder: string, yamlFolder: string): readonly [Contender, Contender] {
-  const text = readFileSync(path.join('samples', `${sample}.well`), 'utf8');
+  const text = sampleText(sample);
   const yaml = yamlLines(yamlOf(text));
-  const ours = { file: `${sample}.well`, extension: ownFolder, lines: hurried(text), likeness: inOneBlank };
-  const theirs = { file: `${sample}.yaml`, extension: yamlFolder, lines: yaml, likeness: asItStands };
+  const others = samples.filter((other) => other !== sample);
+  const ours = {
+    ...{ file: `${sample}.well`, extension: ownFolder, lines: hurried(text), likeness: inOneBlank },
+    beside: Object.fromEntries(others.map((other) => [`${other}.well`, sampleText(other)])),
+  };
+  const theirs = {
+    ...{ file: `${sample}.yaml`, extension: yamlFolder, lines: yaml, likeness: asItStands },
+    beside: Object.fromEntries(
+      others.map((other) => [`${other}.yaml`, yamlLines(yamlOf(sampleText(other))).join('\n')]),
+    ),
+  };
   return [
     { ...ours, isRight: (typed) => meanings(typed) === meanings(text) },
     { ...theirs, isRight: (typed) => asYaml(typed.split('\n')) === asYaml(yaml) },
   ];
 }
 
-function workspaceFor({ file }: Contender): string {
+function workspaceFor({ file, beside }: Contender): string {
   const folder = mkdtempSync(path.join(tmpdir(), 'drillhand-keystrokes-'));
   const settings = {
     'yaml.schemas': { './record.schema.json': '*.yaml' },
@@ -114,9 +128,13 @@ function workspaceFor({ file }: Contender): string {
   mkdirSync(path.join(folder, '.vscode'));
   writeFileSync(path.join(folder, '.vscode', 'settings.json'), JSON.stringify(settings));
   writeFileSync(path.join(folder, 'record.schema.json'), JSON.stringify(yamlSchema()));
-  writeFileSync(path.join(folder, file), '');
+  for (const [name, text] of Object.entries({ ...beside, [file]: '' })) writeFileSync(path.join(folder, name), text);
   return folder;
 }
+
+/** What each line took, for who looks where keys are lost. */
+const byLine = (lines: readonly string[], keys: readonly number[]): string =>
+  lines.map((line, at) => `${String(keys[at]).padStart(4)}  ${line}\n`).join('');
 
 /** Types one sample in one notation; the number of keys. Rejects where something else came to stand there. */
 async function keysFor(contender: Contender): Promise<number> {
@@ -133,8 +151,9 @@ async function keysFor(contender: Contender): Promise<number> {
     await openFile(page, contender.file);
     await page.locator('.monaco-editor .view-lines').first().click();
     await page.waitForTimeout(4000);
-    const typist: Typist = { page, stateFile, likeness: contender.likeness, keys: 0 };
+    const typist: Typist = { page, stateFile, likeness: contender.likeness, keys: 0, perLine: [] };
     const { text } = await typeText(typist, contender.lines);
+    writeFileSync(path.join(bundles, `${contender.file}.keys`), byLine(contender.lines, typist.perLine));
     if (contender.isRight(text)) return typist.keys;
     writeFileSync(path.join(bundles, `wrong-${contender.file}`), text);
     throw new Error(

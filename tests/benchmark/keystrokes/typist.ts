@@ -19,6 +19,8 @@ export interface Typist {
   readonly stateFile: string;
   readonly likeness: Likeness;
   keys: number;
+  /** What each line took, getting to it included. */
+  readonly perLine: number[];
 }
 
 /** Time after a key in which the editor has done what it does, in milliseconds. */
@@ -70,16 +72,21 @@ async function type(typist: Typist, letter: string): Promise<void> {
   await typist.page.keyboard.type(letter);
 }
 
-const listRow = ({ page }: Typist) => page.locator('.suggest-widget.visible .monaco-list-row.focused .label-name');
+const listRows = '.suggest-widget.visible .monaco-list-row';
 
-/** What Tab would take now; null where no list is open. */
-async function offered(typist: Typist): Promise<string | null> {
-  const row = listRow(typist).first();
+/** The names in the list from the one that Tab would take now on, as many as one sees; none where no list is open. */
+async function offered({ page }: Typist): Promise<readonly string[]> {
   try {
-    await row.waitFor({ timeout: look });
-    return await row.textContent({ timeout: 200 });
+    await page.locator(`${listRows}.focused .label-name`).first().waitFor({ timeout: look });
+    return await page.locator(listRows).evaluateAll((rows) =>
+      rows
+        .map((row) => ({ at: Number(row.getAttribute('data-index')), row }))
+        .sort((a, b) => a.at - b.at)
+        .slice(rows.findIndex(({ classList }) => classList.contains('focused')))
+        .map(({ row }) => row.querySelector('.label-name')?.textContent ?? ''),
+    );
   } catch {
-    return null;
+    return [];
   }
 }
 
@@ -96,8 +103,8 @@ function restOf({ likeness }: Typist, target: string, state: State): string | nu
 
 const words = /^[\s,'[]*(?:[^\s,:\]']+)/;
 
-/** Longer than the letters typed and the key that takes it. */
-const isWorth = (label: string, typed: string): boolean => label.length > typed.length + 1;
+/** True where what is still to be typed of it is more than the keys that go down to it and take it. */
+const isWorth = (label: string, typed: string, down: number): boolean => label.length > typed.length + down + 1;
 
 /** How many letters one types before giving up on the list. */
 const mostLetters = 3;
@@ -115,7 +122,7 @@ async function untilChanged(typist: Typist, text: string): Promise<void> {
   for (let tries = 0; tries < 120 && told(typist).text === text; tries += 1) await pause(typist, 25);
 }
 
-/** Types one word; takes it from the list where the list has it at the top and that is shorter. */
+/** Types one word; takes it from the list where the list has it near the top and that is shorter. */
 async function typeWord(typist: Typist, rest: string): Promise<void> {
   const [whole] = words.exec(rest) ?? [rest.charAt(0)];
   const lead = /^[\s,'[]*/.exec(whole)?.[0] ?? '';
@@ -123,7 +130,8 @@ async function typeWord(typist: Typist, rest: string): Promise<void> {
   for (const letter of lead) await type(typist, letter);
   await untilTyped(typist, lead);
   const left = rest.slice(lead.length);
-  if (lead.endsWith(' ') && word.length > 4 && (await takes(typist, left, ''))) return;
+  const mayBeOffered = lead.endsWith(' ') || before(told(typist)).trim() === '';
+  if (mayBeOffered && word.length > 4 && (await takes(typist, left, ''))) return;
   for (let at = 0; at < word.length; at += 1) {
     await type(typist, word.charAt(at));
     const typed = word.slice(0, at + 1);
@@ -132,13 +140,31 @@ async function typeWord(typist: Typist, rest: string): Promise<void> {
   await untilTyped(typist, word);
 }
 
-/** Takes what the list has at its top where the line goes on just so. */
+/** How far down a list one looks. */
+const mostDown = 3;
+
+/** Types the day of a date that the list has further down, which brings it to the top. */
+async function takesByDay(typist: Typist, rest: string): Promise<boolean> {
+  const [, day] = /^\d{4}-\d\d-(\d\d)/.exec(rest) ?? [];
+  if (day === undefined) return false;
+  for (const letter of day) await type(typist, letter);
+  await untilTyped(typist, day);
+  await pause(typist, look);
+  if (await takes(typist, rest, day)) return true;
+  for (const _ of day) await press(typist, 'Backspace');
+  return false;
+}
+
+/** Takes what the list has near its top where the line goes on just so. */
 async function takes(typist: Typist, rest: string, typed: string): Promise<boolean> {
-  const label = await offered(typist);
-  if (label === null || !isWorth(label, typed)) return false;
-  const goesOn = rest.startsWith(label) && !/^[\p{L}\d]/u.test(rest.slice(label.length));
-  if (!goesOn) return false;
+  const goesOn = (label: string): boolean => rest.startsWith(label) && !/^[\p{L}\d]/u.test(rest.slice(label.length));
+  const labels = await offered(typist);
+  const down = labels.findIndex((label) => label !== '' && goesOn(label));
+  if (down < 0) return false;
+  if (down > 1 && typed === '' && (await takesByDay(typist, rest))) return true;
+  if (down > mostDown || !isWorth(labels[down] ?? '', typed, down)) return false;
   const { text } = told(typist);
+  for (let at = 0; at < down; at += 1) await press(typist, 'ArrowDown');
   await press(typist, 'Tab');
   await untilChanged(typist, text);
   return true;
@@ -217,8 +243,10 @@ async function toNextLine(typist: Typist, next: string): Promise<void> {
 /** Types a text as one who knows it does, with every help that the editor gives; counts the keys. */
 export async function typeText(typist: Typist, lines: readonly string[]): Promise<State> {
   for (const [at, line] of lines.entries()) {
+    const before = typist.keys;
     if (at > 0) await toNextLine(typist, line);
     await typeLine(typist, line);
+    typist.perLine.push(typist.keys - before);
   }
   await pause(typist, 300);
   return stateOf(typist);

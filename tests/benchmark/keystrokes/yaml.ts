@@ -70,6 +70,8 @@ const listed = (map: Map, key: string, value: Yaml): void => {
 };
 
 const lists = new Set(['casing', 'liner', 'test', 'hole', 'strata']);
+/** Lines of the head of which a log may have several. */
+const severalInHead = new Set(['shift', 'existing', 'photo']);
 
 /** The same facts as a document of YAML: a key for each line of the head, a list for each section. */
 export function yamlOf(text: string): Map {
@@ -94,7 +96,9 @@ export function yamlOf(text: string): Map {
     else if (row.where === 'under')
       open[row.id] = repeats(row) ? [...((open[row.id] as Yaml[]) ?? []), says] : onlyValue(says);
     else if (row.body === 'words') root[row.id] = Object.values(says).flat().join(' ');
-    else root[row.id] = onlyValue(says);
+    else if (severalInHead.has(row.id)) listed(root, row.id, says);
+    else if (root[row.id] === undefined) root[row.id] = onlyValue(says);
+    else throw new Error(`a second line of ${row.id} would take the place of the first`);
   }
   return root;
 }
@@ -169,6 +173,7 @@ function schemaOfRow(row: Row): object {
   if (row.body !== 'items') return { ...textual, description: row.doc };
   const under = table.filter(({ of, where }) => where === 'under' && of.includes(row.id));
   const hung = Object.fromEntries(under.map((each) => [each.id, hungSchema(each)]));
+  if (severalInHead.has(row.id)) return { type: 'array', description: row.doc, items: objectFor(row) };
   if (row.where !== 'section') return { description: row.doc, anyOf: [textual, objectFor(row)] };
   const lines = row.lines === null ? null : rowById(row.lines);
   if (row.id === 'hole' || row.id === 'strata')
