@@ -12,6 +12,7 @@ export {
 export type { FileTheme, Theme } from './paints.ts';
 export { type NamedWell, nameOf } from './places.ts';
 export { groutPlot } from './plots/grout-plot.ts';
+export { plotSheets } from './plots/plot-sheets.ts';
 export { testPlots } from './plots/test-plot.ts';
 export { previewSections } from './preview.ts';
 export { type Drawing, drawWell, type WellDrawing } from './scene.ts';

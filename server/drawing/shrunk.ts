@@ -51,3 +51,12 @@ export const shrunk = (drawing: Drawing, factor: number): Drawing => ({
   tiles: drawing.tiles.map((tile) => tileBy(tile, factor)),
   parts: drawing.parts.map((part) => partBy(part, factor)),
 });
+
+function movedShape(shape: Shape, across: number, down: number): Shape {
+  if (shape.kind !== 'path') return { ...shape, x: shape.x + across, y: shape.y + down };
+  return { ...shape, points: shape.points.map(({ x, y }) => ({ x: x + across, y: y + down })) };
+}
+
+/** The parts, elsewhere on their sheet, by mm. */
+export const moved = (parts: readonly Part[], across: number, down: number): Part[] =>
+  parts.map((part) => ({ ...part, shapes: part.shapes.map((shape) => movedShape(shape, across, down)) }));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { XMLValidator } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
-import { type Drawing, drawingFile, groutPlot, testPlots } from '../../server/drawing/index.ts';
+import { type Drawing, drawingFile, groutPlot, plotSheets, testPlots } from '../../server/drawing/index.ts';
 import { linearAxis, logAxis } from '../../server/drawing/plots/axes.ts';
 import { Record as RecordSchema, type Record as WellRecord } from '../../server/record/record.ts';
 import { recordOf } from '../record/record-of.ts';
@@ -36,6 +36,17 @@ const partsNamed = (drawing: Drawing | undefined, name: string) =>
 
 describe.each(sampleLogs.filter(([name]) => !name.includes('/')))('the plots of %s', (_, text) => {
   const plots = plotsOf(recordOf(text));
+
+  test('keep to their sheets of paper, with the name of the well, smaller where they must be', () => {
+    const sheets = plotSheets(recordOf(text), { paper: 'letter' });
+    expect(sheets.map(({ title }) => title)).toEqual(plots.map(({ title }) => title));
+    for (const sheet of sheets) {
+      // 8.5 by 11 inches (ANSI/ASME Y14.1).
+      expect([sheet.widthMm, sheet.heightMm]).toEqual([215.9, 279.4]);
+      expect(overlappingWords(sheet)).toEqual([]);
+      expect(outsidePage(sheet)).toEqual([]);
+    }
+  });
 
   test('have no words over others, and keep to their sheet', () => {
     for (const plot of plots) {

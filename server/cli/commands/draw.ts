@@ -90,6 +90,7 @@ export const draw: Command = {
   notes: [
     'FILE is a log, or "-" for standard input. A drawing shows what the log says, right or wrong.',
     'Several sheets go into several files, NAME-1.svg, NAME-2.svg and so on; a PDF holds them all.',
+    'A PDF has the plots of the tests and of the fills too, each on a sheet of its own.',
     'The same log and day give the same file, byte for byte.',
   ],
   run,

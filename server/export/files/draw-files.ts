@@ -1,4 +1,11 @@
-import { type Drawing, type DrawingOptions, drawingFile, drawSheets, type FileTheme } from '../../drawing/index.ts';
+import {
+  type Drawing,
+  type DrawingOptions,
+  drawingFile,
+  drawSheets,
+  type FileTheme,
+  plotSheets,
+} from '../../drawing/index.ts';
 import type { Record as WellRecord } from '../../record/record.ts';
 import type { ExportContext, Exported, ExportedFile } from '../format.ts';
 import { recordHtml } from '../record-html.ts';
@@ -46,7 +53,7 @@ const png: Make = async (record, { name, asset }, { drawing, theme }) => {
 
 const pdf: Make = async (record, { name, today, asset }, { drawing }) => {
   const { pdfOf } = await import('./pdf.ts');
-  const sheets = drawSheets(record, { layout: 'pages', ...drawing });
+  const sheets = [...drawSheets(record, { layout: 'pages', ...drawing }), ...plotSheets(record, drawing)];
   return { files: named(name, 'pdf', [await pdfOf(sheets, today, asset)]), left: await lacking(sheets, asset) };
 };
 

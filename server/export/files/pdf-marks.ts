@@ -1,5 +1,6 @@
 import { paintValue } from '../../drawing/paints.ts';
 import type { EllipseShape, Paint, PathShape, RectShape, Shape, Style, TextShape } from '../../drawing/shapes.ts';
+import { lean } from './lean.ts';
 
 /** What a content stream calls its fonts, patterns and transparencies by; it is asked for each as it is used. */
 export interface PageNames {
@@ -69,8 +70,6 @@ function shapeMarks(shape: Exclude<Shape, TextShape>, names: PageNames): string 
   );
 }
 
-/* There is no slanted face among the fonts: an upright one is leaned by 12 degrees, as type has it. */
-const lean = Math.tan((12 * Math.PI) / 180);
 const anchorShare = { start: 0, middle: 0.5, end: 1 } as const;
 
 function textMarks(shape: TextShape, names: PageNames): string {

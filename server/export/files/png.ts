@@ -1,6 +1,7 @@
 import { type Drawing, drawingFile, type FileTheme } from '../../drawing/index.ts';
 import type { Asset } from './asset.ts';
 import { fontFiles } from './fonts.ts';
+import { leaned } from './lean.ts';
 import { withTitle } from './png-title.ts';
 
 const pixelsPerMm = 200 / 25.4;
@@ -22,7 +23,7 @@ export async function pngOf(sheet: Drawing, theme: FileTheme, asset: Asset): Pro
   const { Resvg } = await started;
   const fontBuffers = await Promise.all(Object.values(fontFiles).map(asset));
   const zoom = Math.min(pixelsPerMm, Math.sqrt(mostPixels / (sheet.widthMm * sheet.heightMm)));
-  const drawn = new Resvg(drawingFile(sheet, theme), {
+  const drawn = new Resvg(leaned(drawingFile(sheet, theme)), {
     fitTo: { mode: 'width', value: Math.round(sheet.widthMm * zoom) },
     font: { fontBuffers, defaultFontFamily: 'Arimo', sansSerifFamily: 'Arimo' },
   });

@@ -13,6 +13,19 @@ import { recordOf } from '../../record/record-of.ts';
 import { shippedFile } from '../shipped-file.ts';
 import { context } from './contexts.ts';
 
+/** A log with two plots of its test and one of its fill. */
+const testedLog = `well PT-1
+hole
+  0 - 60 152
+casing 0 - 20 steel 114.3 x 6
+  grout 0 - 20 neat cement, 0.2 m3
+test pump 100 L/min, intake 50, 2026-05-07 08:00
+  0    10
+  1    12
+  10   13
+  100  14
+`;
+
 const pdfOfText = async (text: string): Promise<Uint8Array> => {
   const { files } = await drawFiles.pdf(recordOf(text), context, noFileWishes);
   return files[0]?.content as Uint8Array;
@@ -63,7 +76,8 @@ describe('a PDF', () => {
     expect(String(viewer.get(PDFName.of('DisplayDocTitle')))).toBe('true');
     expect(String(document.catalog.lookup(PDFName.of('MarkInfo'), PDFDict).get(PDFName.of('Marked')))).toBe('true');
     const kinds = ofType(document, 'StructElem').map((dict) => String(dict.get(PDFName.of('S'))));
-    expect(kinds.sort()).toEqual(['/Document', '/Figure', '/H1']);
+    const each = Array.from(document.getPages());
+    expect(kinds.sort()).toEqual(['/Document', ...each.map(() => '/Figure'), ...each.map(() => '/H1')]);
     const figure = ofType(document, 'StructElem').find((dict) => dict.has(PDFName.of('Alt')));
     expect(textOf(figure?.get(PDFName.of('Alt')))).toMatch(/^Drawing to scale: 7 layers[\s\S]*till, grey, hard/);
   });
@@ -82,6 +96,25 @@ describe('a PDF', () => {
     expect(Buffer.compare(first, await pdfOfText(busyLog))).toBe(0);
     const sheets = drawSheets(recordOf(busyLog), { layout: 'pages' });
     expect(Buffer.compare(first, await pdfOf(sheets, '2026-11-26', shippedFile))).not.toBe(0);
+  });
+
+  test('has the plots of tests and fills behind the drawing, each on a sheet of its own with its title', async () => {
+    const record = recordOf(testedLog);
+    const bytes = await pdfOfText(testedLog);
+    const document = await open(bytes);
+    const drawn = drawSheets(record, { layout: 'pages' }).length;
+    expect(document.getPageCount()).toBe(drawn + 3);
+    for (const page of document.getPages()) {
+      // A4 of ISO 216: 210 by 297 mm, in points of 1/72 inch.
+      expect(page.getWidth()).toBeCloseTo((210 / 25.4) * 72, 1);
+      expect(page.getHeight()).toBeCloseTo((297 / 25.4) * 72, 1);
+    }
+    const kinds = ofType(document, 'StructElem').map((dict) => String(dict.get(PDFName.of('S'))));
+    expect(kinds.filter((kind) => kind === '/H1')).toHaveLength(drawn + 3);
+    const told = ofType(document, 'StructElem').map((dict) => textOf(dict.get(PDFName.of('Alt'))));
+    expect(told.some((text) => text.startsWith('1 fill; the dashed line is what was required.'))).toBe(true);
+    expect(Buffer.compare(bytes, await pdfOfText(testedLog))).toBe(0);
+    expect(document.getTitle()).toBe('Log of PT-1');
   });
 
   test('has a page for each sheet, to its size', async () => {

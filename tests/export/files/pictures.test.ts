@@ -1,7 +1,10 @@
 import { Buffer } from 'node:buffer';
 import { XMLValidator } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
+import { drawingFile, drawWell } from '../../../server/drawing/index.ts';
 import { drawFiles, fileFormats, noFileWishes } from '../../../server/export/files/index.ts';
+import { leaned } from '../../../server/export/files/lean.ts';
+import { pngOf } from '../../../server/export/files/png.ts';
 import { checksum, withTitle } from '../../../server/export/files/png-title.ts';
 import type { ExportedFile } from '../../../server/export/format.ts';
 import { hostileTexts } from '../../drawing/arbitrary.ts';
@@ -54,6 +57,28 @@ describe('a PNG', () => {
     expect(Buffer.compare(own.files[0]?.content as Uint8Array, other.files[0]?.content as Uint8Array)).not.toBe(0);
   });
 
+  test('leans the words that are slanted, though no slanted face is shipped', async () => {
+    const drawing = drawWell(recordOf(small));
+    const upright = { kind: 'text', text: 'l', x: 40, y: 40, size: 30, width: 9, bold: false, italic: false } as const;
+    const pictureOf = (italic: boolean) =>
+      pngOf(
+        {
+          ...drawing,
+          parts: [
+            {
+              name: 'word',
+              line: null,
+              title: '',
+              shapes: [{ ...upright, italic, anchor: 'start' as const, paint: 'ink' as const }],
+            },
+          ],
+        },
+        'print',
+        context.asset,
+      );
+    expect(Buffer.compare(await pictureOf(true), await pictureOf(false))).not.toBe(0);
+  });
+
   test.each(hostileTexts)('keeps a hostile title as text: %j', (text) => {
     const bare = Buffer.concat([Buffer.alloc(8 + 25), Buffer.from('rest')]);
     const titled = Buffer.from(withTitle(bare, text));
@@ -80,6 +105,22 @@ describe('the checksum of a PNG', () => {
     expect(chunks.map(({ type }) => type)).toEqual(expect.arrayContaining(['IHDR', 'iTXt', 'IDAT', 'IEND']));
     for (const { type, data, check } of chunks)
       expect(check).toBe(checksum(Buffer.concat([Buffer.from(type, 'latin1'), data])));
+  });
+});
+
+describe('leaned words', () => {
+  test('lean by 12 degrees about the beginning of their line, and the others stand', () => {
+    const svg = drawingFile(drawWell(recordOf(`${small}  5 - 6 sand ; <text x="1" y="2" font-style="italic"\n`)));
+    const slanted = [...svg.matchAll(/<text [^>]*y="([^"]*)"[^>]*font-style="italic"/g)].map(([, y]) => Number(y));
+    expect(slanted.length).toBeGreaterThan(0);
+    // tan 12° = 0.2126, from a table of tangents, from memory.
+    const moves = [...leaned(svg).matchAll(/transform="matrix\(1 0 -0\.2126 1 ([\d.]+) 0\)"/g)].map(([, by]) =>
+      Number(by),
+    );
+    expect(moves).toHaveLength(slanted.length);
+    for (const [n, y] of slanted.entries()) expect(moves[n]).toBeCloseTo(0.2126 * y, 1);
+    expect(XMLValidator.validate(leaned(svg))).toBe(true);
+    expect(leaned(svg).replace(/ transform="matrix[^"]*"/g, '')).toBe(svg);
   });
 });
 
