@@ -7,6 +7,7 @@ import { fitted, rowHeight, textRow, textWidth, types } from './text.ts';
 import { fillLook } from './tiles/fill-tiles.ts';
 import { shownWith, stratumTile } from './tiles/second-materials.ts';
 import { cutStyle } from './well/cuts.ts';
+import { doubtSpots } from './well/doubts.ts';
 import { pumpShapes } from './well/pump.ts';
 import { capital } from './words.ts';
 
@@ -127,7 +128,9 @@ const gasSwatch = (x: number, y: number): Shape[] => [
   ellipse(x + 4, y + 2.2, 0.8, 0.8, outlined('paper', 'doubt', 0.3)),
 ];
 
-const querySwatch = (x: number, y: number): Shape[] => [textRow('?', x + 4, y + 0.6, types.doubt, 'middle')];
+const signSwatch =
+  (sign: string) =>
+  (x: number, y: number): Shape[] => [textRow(sign, x + 4, y + 0.6, types.doubt, 'middle')];
 
 const contactSwatch =
   (contact: Contact) =>
@@ -160,7 +163,8 @@ const cutSwatch = (x: number, y: number): Shape[] => [
 
 const pumpSwatch = (x: number, y: number): Shape[] => pumpShapes(x + 4, y + 0.2, y + swatchHeight);
 
-function markEntries({ log, pumping }: Sheet): LegendEntry[] {
+function markEntries({ log, pumping, well }: Sheet): LegendEntry[] {
+  const signs = new Set(doubtSpots(well, log, pumping).map(({ sign }) => sign));
   const slotted = log.strings.some(
     (string) => string.screens.length + string.perforated.length > 0 || string.kind === 'screen',
   );
@@ -172,7 +176,8 @@ function markEntries({ log, pumping }: Sheet): LegendEntry[] {
     [log.water.gas.length > 0, { text: 'Gas', swatch: gasSwatch }],
     [log.strings.some(({ cuts }) => cuts.length > 0), { text: 'Cut off', swatch: cutSwatch }],
     [log.pumps.some(({ set }) => set !== null), { text: 'Pump', swatch: pumpSwatch }],
-    [log.questions.length > 0, { text: 'Not recorded, or doubtful', swatch: querySwatch }],
+    [signs.has('~'), { text: 'Approximate place (~)', swatch: signSwatch('~') }],
+    [signs.has('?') || log.questions.length > 0, { text: 'Not recorded, or doubtful', swatch: signSwatch('?') }],
   ];
   return entries.filter(([needed]) => needed).map(([, entry]) => entry);
 }

@@ -14,6 +14,8 @@ const pageLineHeight = 5;
 /* However long the legend: a body lower than this holds no log. The sheet is then longer than its paper. */
 const leastBody = 70;
 const shortTitle = 9;
+/* Room for the depths in it. */
+const depthsRoom = 66;
 
 /** Where the columns stand on one sheet of paper. */
 export interface PaperPlace {
@@ -65,8 +67,8 @@ export function headParts(sheet: Sheet, { width, top }: PaperPlace, first: boole
       line: null,
       title: `Log of ${wellName(sheet.log.header)}, ${depths}`,
       shapes: [
-        textRow(fitted(wellName(sheet.log.header), name, box.width - 70), edge, edge, name),
-        textRow(depths, right, edge + 1.5, types.body, 'end'),
+        textRow(fitted(wellName(sheet.log.header), name, box.width - depthsRoom - 4), edge, edge, name),
+        textRow(fitted(depths, types.body, depthsRoom), right, edge + 1.5, types.body, 'end'),
         line(
           [
             [edge, top - 0.6],

@@ -20,8 +20,6 @@ export interface DrawnString extends Extent {
   readonly outer: number;
   readonly inner: number;
   readonly sizeKnown: boolean;
-  readonly topKnown: boolean;
-  readonly bottomKnown: boolean;
 }
 
 /** The well in metres, before it is put on the page. */
@@ -110,9 +108,14 @@ function joined(stretches: readonly HoleStretch[]): HoleStretch[] {
   return kept;
 }
 
-/** Where the string's top stands at the end: as set, or where it was cut. */
-const topOf = (string: PipeString): number | null => finite(string.cuts.at(-1)?.to) ?? finite(string.interval.top);
-const footOf = (string: PipeString): number | null => finite(string.interval.bottom) ?? finite(string.shoe?.depth);
+const firstKnown = (...depths: readonly (Depth | null | undefined)[]): Depth | null =>
+  depths.find((depth) => finite(depth) !== null) ?? null;
+
+/** Where the string's top stands at the end: as set, or where it was cut; null where that is not known. */
+export const topDepth = ({ cuts, interval }: PipeString): Depth | null => firstKnown(cuts.at(-1)?.to, interval.top);
+
+/** Where the string's foot stands; null where that is not known. */
+export const footDepth = ({ interval, shoe }: PipeString): Depth | null => firstKnown(interval.bottom, shoe?.depth);
 
 /** What is shown of the hole. */
 const holeShown = (stretches: readonly HoleStretch[], shown: DepthWindow): HoleStretch[] =>
@@ -126,7 +129,7 @@ const holeShown = (stretches: readonly HoleStretch[], shown: DepthWindow): HoleS
     }));
 
 function drawnString(string: PipeString, window: DepthWindow, shown: DepthWindow, holeWidth: number): DrawnString[] {
-  const [top, foot] = [topOf(string), footOf(string)];
+  const [top, foot] = [finite(topDepth(string)), finite(footDepth(string))];
   const bottom = foot ?? (top === null ? null : window.bottom);
   if (bottom === null) return [];
   const head = Math.max(Math.min(top ?? 0, bottom), window.top);
@@ -140,8 +143,6 @@ function drawnString(string: PipeString, window: DepthWindow, shown: DepthWindow
       foot: low,
       top: Math.max(head, shown.top),
       bottom: Math.min(low, shown.bottom),
-      topKnown: top !== null,
-      bottomKnown: foot !== null,
     },
   ];
 }

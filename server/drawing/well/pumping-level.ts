@@ -1,10 +1,12 @@
-import type { Reading, Test, WellLog } from '../../model/log.ts';
+import type { Depth, Reading, Test, WellLog } from '../../model/log.ts';
 import { depthWithUnit, listed, measureText, numberText } from '../words.ts';
 
 /** The deepest level reached while pumping in one test. */
 export interface PumpingLevel {
   /** Metres below ground. */
   readonly depth: number;
+  /** The depth as the notes have it. */
+  readonly level: Depth | null;
   readonly line: number;
   readonly title: string;
 }
@@ -41,7 +43,7 @@ function deepest(test: Test, unit: string): PumpingLevel[] {
     rate && `at ${rate}`,
     timeText(reading),
   ]);
-  return [{ depth: depthOf(most), line: reading.line, title }];
+  return [{ depth: depthOf(most), level: reading.level, line: reading.line, title }];
 }
 
 /** One level for each test that has readings. */

@@ -22,7 +22,8 @@ export function foundDepth(found: WaterFound): number | null {
   return found.depth?.value ?? (top != null && bottom != null ? (top + bottom) / 2 : null);
 }
 
-const holeWall = (frame: WellFrame, depth: number, side: Side): number =>
+/** The wall of the hole on a side, at a depth. */
+export const holeWall = (frame: WellFrame, depth: number, side: Side): number =>
   xAt(frame, holeAt(frame.well, depth)?.diameter ?? frame.well.widest, side);
 
 function arrow(frame: WellFrame, depth: number, side: Side): Shape[] {

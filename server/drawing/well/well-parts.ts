@@ -35,5 +35,5 @@ export const wellParts = (frame: WellFrame, record: WellRecord, pumping: readonl
   ...gasParts(frame, record.log),
   ...lostParts(frame, record.log),
   ...levelParts(frame, record.log, pumping),
-  ...doubtParts(frame),
+  ...doubtParts(frame, record.log, pumping),
 ];
