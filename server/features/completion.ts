@@ -40,13 +40,24 @@ const sources: readonly SuggestionSource[] = [
   suggestDates,
 ];
 
+const wordsOf = new WeakMap<Suggestion, string>();
+
+/** What a suggestion is matched with, a blank before each word. */
+function matched(suggestion: Suggestion): string {
+  const known = wordsOf.get(suggestion);
+  if (known !== undefined) return known;
+  const words = ` ${suggestion.filter.toLowerCase()}`;
+  wordsOf.set(suggestion, words);
+  return words;
+}
+
 /** True where a word of what it is matched with begins as the letters typed do. */
-const begins = ({ filter }: Suggestion, typed: string): boolean =>
-  typed === '' || ` ${filter.toLowerCase()}`.includes(` ${typed}`);
+const begins = (suggestion: Suggestion, typed: string): boolean =>
+  typed === '' || matched(suggestion).includes(` ${typed}`);
 
 /** 0 for what is called as the word typed begins, 1 for what is also called so, 2 for the rest. */
 const tierOf = (suggestion: Suggestion, word: string): number => {
-  if (suggestion.label.toLowerCase().startsWith(word)) return 0;
+  if (word === '' || suggestion.label.toLowerCase().startsWith(word)) return 0;
   return begins(suggestion, word) ? 1 : 2;
 };
 

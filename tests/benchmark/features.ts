@@ -16,6 +16,8 @@ import { foldingRanges } from '../../server/features/folding-ranges.ts';
 import { formatEdits } from '../../server/features/format.ts';
 import { hover } from '../../server/features/hover.ts';
 import { inlayHints } from '../../server/features/inlay-hints.ts';
+import { nextItem } from '../../server/features/next-item.ts';
+import { onEnter } from '../../server/features/on-type.ts';
 import type { Position } from '../../server/features/position.ts';
 import { refactorings } from '../../server/features/refactorings.ts';
 import { selectionRanges } from '../../server/features/selection-ranges.ts';
@@ -39,6 +41,8 @@ const selected = (at: Position) => ({ first: at, last: at });
 const atPlace: Readonly<Record<string, Ask>> = {
   hover,
   completion: (snapshot, at) => complete(snapshot, at),
+  enter: onEnter,
+  tab: (snapshot, { line, column }) => nextItem(snapshot, { line, start: column, end: column }, null),
   'quick fixes': (snapshot, at) => quickFixActions(snapshot, selected(at)),
   refactorings: (snapshot, at) => refactorings(snapshot, selected(at), false),
   'document highlight': documentHighlights,

@@ -74,7 +74,7 @@ export function completionPlace(snapshot: Snapshot, position: Position, around: 
 }
 
 /** How far from the cursor a long log is looked at for what it uses. */
-const reach = 1000;
+const reach = 400;
 const head = 100;
 
 /** The lines above the cursor's, and the head of the log. */

@@ -30,7 +30,17 @@ export function allWords(logs: readonly UsedWords[]): UsedWords {
   return counts;
 }
 
-const keyOf = ({ about, label }: Suggestion): string => (about?.kind === 'term' ? `${about.list}/${label}` : '');
+const keys = new WeakMap<Suggestion, string>();
+
+/** Worked out once for each term: all of them are ranked at every list. */
+function keyOf(suggestion: Suggestion): string {
+  const known = keys.get(suggestion);
+  if (known !== undefined) return known;
+  const { about, label } = suggestion;
+  const key = about?.kind === 'term' ? `${about.list}/${label}` : '';
+  keys.set(suggestion, key);
+  return key;
+}
 
 /** What this log used most comes first, then what the logs beside it used, then the rest as it stood. */
 export function usedFirst(
@@ -42,8 +52,11 @@ export function usedFirst(
     const key = keyOf(suggestion);
     return [here.get(key) ?? 0, beside.get(key) ?? 0];
   };
-  return suggestions
+  const isUsed = (suggestion: Suggestion): boolean => here.has(keyOf(suggestion)) || beside.has(keyOf(suggestion));
+  const used = suggestions
+    .filter(isUsed)
     .map((suggestion) => ({ suggestion, rank: rank(suggestion) }))
     .sort((a, b) => b.rank[0] - a.rank[0] || b.rank[1] - a.rank[1])
     .map(({ suggestion }) => suggestion);
+  return [...used, ...suggestions.filter((suggestion) => !isUsed(suggestion))];
 }

@@ -13,9 +13,11 @@ export interface LinedUp {
 
 const isInterval = (line: Line): boolean => line.keyword === null && line.depths?.kind === 'interval';
 
+const inOneBlank = (text: string): string => text.trimStart().replace(/\s+/g, ' ');
+
 /** The line with its depths in their columns and everything behind them as it was typed; as it was where that would change what it says. */
 function withDepths(line: Line, text: string): string {
-  if (text === line.text) return text;
+  if (text === line.text || inOneBlank(text) === inOneBlank(line.text)) return text;
   const again = readLine(text, { section: line.section, hasString: true }).line;
   const said = line.problems.filter(({ code }) => code !== 'interval-without-dash');
   return meaningOf(again) === meaningOf({ ...line, problems: said }) ? text : line.text;
@@ -23,9 +25,20 @@ function withDepths(line: Line, text: string): string {
 
 const behindDepths = ({ text, depths }: Line): string => text.slice(depths?.end ?? 0).trim();
 
+const known = new WeakMap<Line, ReturnType<typeof depthCells> | null>();
+
+/** The depths of a line as they are laid out; null where they are not. */
+function cellsOf(line: Line): ReturnType<typeof depthCells> | null {
+  const held = known.get(line);
+  if (held !== undefined) return held;
+  const cells = isInterval(line) && isWritable(line) ? depthCells(line) : null;
+  known.set(line, cells);
+  return cells;
+}
+
 /** Puts the depths of a section's lines into columns; words stay as they were typed. Only the first `most` lines are moved, by the width of all. */
 export function linedUp(lines: readonly Line[], most = Number.POSITIVE_INFINITY): LinedUp {
-  const cells = lines.map((line) => (isInterval(line) && isWritable(line) ? depthCells(line) : null));
+  const cells = lines.map(cellsOf);
   const held = cells.filter((each) => each !== null);
   if (held.length === 0) return { texts: lines.map(({ text }) => text), dashColumn: null };
   const widths = depthWidths(held);
