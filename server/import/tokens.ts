@@ -78,16 +78,16 @@ const measured = (kind: TokenKind, unit: string, spellings: string): Form => ({
 
 /** What is looked for before lengths, the longer forms first. */
 const forms: readonly Form[] = [
-  measured('rate', 'gpm-us', String.raw`us ?gpm|gpm-us|us ${gallons}${minute}`),
+  measured('rate', 'gpm-us', `us ?gpm|gpm-us|us ${gallons}${minute}`),
   measured('rate', 'gpm-imp', String.raw`igpm|imp\.? ?gpm|gpm-imp|imp(?:erial)?\.? ${gallons}${minute}`),
   measured('rate', 'gpm', String.raw`g\.?p\.?m\.?|${gallons}${minute}`),
-  measured('rate', 'gph', String.raw`gph|${gallons}${hour}`),
+  measured('rate', 'gph', `gph|${gallons}${hour}`),
   measured('rate', 'L/min', String.raw`lpm|l${minute}|lit(?:re|er)s?${minute}|l\/m`),
-  measured('rate', 'L/s', String.raw`lps|l${second}|lit(?:re|er)s?${second}`),
-  measured('rate', 'L/h', String.raw`lph|l${hour}|lit(?:re|er)s?${hour}`),
+  measured('rate', 'L/s', `lps|l${second}|lit(?:re|er)s?${second}`),
+  measured('rate', 'L/h', `lph|l${hour}|lit(?:re|er)s?${hour}`),
   measured('rate', 'm3/h', String.raw`m3${hour}|cu\.? ?m${hour}|m3ph`),
   measured('rate', 'm3/d', String.raw`m3 ?\/ ?d(?:ay)?`),
-  measured('rate', 'cfm', String.raw`s?cfm`),
+  measured('rate', 'cfm', `s?cfm`),
   {
     spellings: null,
     kind: 'bags',
@@ -106,7 +106,7 @@ const forms: readonly Form[] = [
     ),
     text: ({ n, mass, unit = '' }) => `${n} x ${mass} ${unit.replace(/s$/i, '').toLowerCase()} bags`,
   },
-  measured('bags', 'bags', String.raw`bags?|sacks?|sks?|sx|bgs(?= )`),
+  measured('bags', 'bags', `bags?|sacks?|sks?|sx|bgs(?= )`),
   measured('bags', 'pails', 'pails?'),
   measured('time', 'h', 'hrs?\\b\\.?|hours?|h'),
   measured('time', 'min', 'mins?\\b\\.?|minutes?'),

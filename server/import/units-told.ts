@@ -1,7 +1,7 @@
 import type { DepthUnit, LayerValues } from './notes.ts';
 
-const feet = String.raw`(?:ft|feet|foot|')`;
-const metres = String.raw`(?:m|met(?:re|er)s?)`;
+const feet = `(?:ft|feet|foot|')`;
+const metres = `(?:m|met(?:re|er)s?)`;
 
 const sentence = new RegExp(
   String.raw`^(?:all )?(?:depths?|units?|measurements?|lengths?|figures)\b[a-z ]*?(?:[:=-]|\b(?:are|is|in|given|measured)\b)[ :=a-z]*?\b(?:(?<feet>${feet})|(?<metres>${metres}))(?:[ ,].{0,40})?\.?$`,

@@ -35,12 +35,12 @@ const facts: readonly Fact[] = [
     true,
   ),
   fact('contractor', String.raw`(?:drilling )?contractor|drilling (?:co|company|firm)\.?|drilled by`),
-  fact('technician', String.raw`driller|technician|logged by|foreman`),
-  fact('owner', String.raw`(?:well ?|land ?|property ?)?owner(?:'s name)?|client|customer`),
-  fact('location', String.raw`location|legal(?: description)?|address`),
-  fact('site', String.raw`site(?: name)?|project|job`),
-  fact('use', String.raw`(?:proposed |intended |well )?use|purpose|use of well`, 'use'),
-  fact('status', String.raw`(?:well )?status`, 'status'),
+  fact('technician', `driller|technician|logged by|foreman`),
+  fact('owner', `(?:well ?|land ?|property ?)?owner(?:'s name)?|client|customer`),
+  fact('location', `location|legal(?: description)?|address`),
+  fact('site', `site(?: name)?|project|job`),
+  fact('use', `(?:proposed |intended |well )?use|purpose|use of well`, 'use'),
+  fact('status', `(?:well )?status`, 'status'),
   fact('place', String.raw`lat(?:itude)? ?[/,&]? ?(?:long(?:itude)?|lon)\.?|coord(?:inate)?s|gps`, 'place', true),
   fact(
     'ground',
@@ -50,17 +50,17 @@ const facts: readonly Fact[] = [
   ),
   fact(
     'began',
-    String.raw`(?:date |drilling )?(?:started|began|begun|commenced|start)(?: date| drilling)?|start date`,
+    `(?:date |drilling )?(?:started|began|begun|commenced|start)(?: date| drilling)?|start date`,
     'date',
     true,
   ),
   fact(
     'finished',
-    String.raw`(?:date |drilling |well )?(?:completed|finished|complete|done)(?: date| drilling)?|completion date|date of completion`,
+    `(?:date |drilling |well )?(?:completed|finished|complete|done)(?: date| drilling)?|completion date|date of completion`,
     'date',
     true,
   ),
-  fact('reported', String.raw`(?:date )?reported|report date|date of report`, 'date', true),
+  fact('reported', `(?:date )?reported|report date|date of report`, 'date', true),
 ];
 
 const listed = (takes: 'use' | 'status', value: string): string | null => {
