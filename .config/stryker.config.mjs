@@ -16,6 +16,8 @@ export default {
   plugins: ['@stryker-mutator/vitest-runner'],
   testRunner: 'vitest',
   vitest: { configFile: '.config/vitest.mutation.config.ts', related: false },
+  // A line put before every file would make the generated ones differ from what their test writes.
+  disableTypeChecks: false,
   coverageAnalysis: 'perTest',
   concurrency: 1,
   // Static ones (tables, texts) take most of the time: leave them out while tests are being written.

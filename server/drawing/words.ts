@@ -133,8 +133,8 @@ export function sizeText(size: PipeSize): string {
   const wall = measureText(size.wall);
   const suffix = ` ${unitName(size.wall?.unit ?? '')}`;
   const isShared = wall.endsWith(suffix) && outside.endsWith(suffix);
-  const schedule = size.schedule === null ? '' : `sch ${numberText(size.schedule, 0)}`;
-  const sdr = size.sdr === null ? '' : `SDR ${numberText(size.sdr, 0)}`;
+  const schedule = size.schedule === null ? '' : `sch ${measureText(size.schedule)}`;
+  const sdr = size.sdr === null ? '' : `SDR ${measureText(size.sdr)}`;
   return [wall ? `${isShared ? outside.slice(0, -suffix.length) : outside} × ${wall}` : outside, schedule, sdr]
     .filter(Boolean)
     .join(' ');

@@ -173,8 +173,9 @@ export const PipeSize = z.object({
   inside: Measure.nullable(),
   coupling: Measure.nullable(),
   nominal: Measure.nullable(),
-  schedule: z.number().nullable(),
-  sdr: z.number().nullable(),
+  /** Schedule and dimension ratio as written. */
+  schedule: Measure.nullable(),
+  sdr: Measure.nullable(),
   /** Outside diameter in metres: written, or tabled for a nominal size; null where neither is known. */
   outsideDiameter: z.number().nullable(),
   /** Wall in metres: written, tabled for the schedule, or from the SDR. */

@@ -6,15 +6,15 @@ import { nominalOfOutside, outsideOfNominal, type PipeMaterial, wallOf } from '.
 import { wallOfSdr } from '../calculations/casing/sdr-wall.ts';
 import type { Outcome } from '../calculations/formula.ts';
 import type { Measure, PipeSize, Word } from './log.ts';
-import { measured, measureIn, numberIn, unknownMeasure } from './measure.ts';
+import { measured, measureIn, unknownMeasure } from './measure.ts';
 import { itemIn, type Source, spanOf } from './source.ts';
 
 const plastics = new Set(['pvc', 'cpvc', 'abs', 'hdpe', 'fibreglass', 'ptfe']);
 
 /** Plastic sizes count for plastics, and for pipe of unknown material that has a dimension ratio. */
-function tableFor(material: Word | null, sdr: number | null): PipeMaterial {
+function tableFor(material: Word | null, sdr: Measure | null): PipeMaterial {
   if (material) return plastics.has(material.id) ? 'plastic' : 'steel';
-  return sdr === null ? 'steel' : 'plastic';
+  return sdr?.value == null ? 'steel' : 'plastic';
 }
 
 /** Sizes written in millimetres are rounded: 168.3 mm stands for 6.625 in, 168.275 mm. */
@@ -122,15 +122,17 @@ function columnsOfSize({ line }: Source): Columns | null {
 /** The size of the pipe on a line, with the tabled figures of nominal sizes, schedules and dimension ratios. */
 export function pipeSizeOf(source: Source, material: Word | null): PipeSize {
   const written = writtenSize(source);
-  const schedule = numberIn(source, 'schedule');
-  const sdr = numberIn(source, 'sdr');
+  const schedule = measureIn(source, 'schedule');
+  const sdr = measureIn(source, 'sdr');
   const table = tableFor(material, sdr);
-  const known = knownSizes(source, written, schedule, table);
+  const known = knownSizes(source, written, schedule?.value ?? null, table);
   const nominal = known.nominal?.value ?? null;
   const tabled = nominal === null ? null : figureOf(outsideOfNominal(nominal, table));
   const outsideDiameter = known.outside?.value ?? tabled;
-  const ofRatio = sdr === null || outsideDiameter === null ? null : figureOf(wallOfSdr(outsideDiameter, sdr));
-  const wallThickness = written.wall?.value ?? tabledWall(schedule, nominal, outsideDiameter, table) ?? ofRatio;
+  const ofRatio =
+    sdr?.value == null || outsideDiameter === null ? null : figureOf(wallOfSdr(outsideDiameter, sdr.value));
+  const wallThickness =
+    written.wall?.value ?? tabledWall(schedule?.value ?? null, nominal, outsideDiameter, table) ?? ofRatio;
   const inside = measureIn(source, 'inside');
   const reckoned =
     outsideDiameter === null || wallThickness === null

@@ -34,6 +34,17 @@ describe('casing', () => {
     expect(figure.caution).toContain('cement heats plastic');
   });
 
+  test.each(['sdr ~26', 'sdr 26?', 'sch ~40'])('what rests on %s is in doubt', (ratio) => {
+    const of = (text: string) => recordOf(`units ft in\ncasing 0 - 100 pvc 4.5 ${text}`);
+    const { figures } = of(ratio);
+    const bare = of(ratio.replace(/[~?]/, '')).figures;
+    for (const id of ['casing.1.mass', 'casing.1.collapse-resistance']) {
+      expect(figures.find((each) => each.id === id)).toMatchObject({ doubtful: true });
+      expect(bare.find((each) => each.id === id)).toMatchObject({ doubtful: false });
+      expect(figures.find((each) => each.id === id)?.value).toBe(bare.find((each) => each.id === id)?.value);
+    }
+  });
+
   test('a lining of concrete rings is not weighed as pipe', () => {
     const ids = recordOf('casing 0 - 10 concrete 900 x 75').figures.map((figure) => figure.id);
     expect(ids).toEqual(['casing.1.length']);

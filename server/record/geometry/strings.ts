@@ -36,8 +36,8 @@ function kept<T>(work: (string: PipeString) => T): (string: PipeString) => T {
 }
 
 /** True where a size of pipe is in doubt. */
-export const sizeInDoubt = ({ outside, wall, inside, nominal }: PipeSize): boolean =>
-  [outside, wall, inside, nominal].some(inDoubt);
+export const sizeInDoubt = ({ outside, wall, inside, nominal, schedule, sdr }: PipeSize): boolean =>
+  [outside, wall, inside, nominal, schedule, sdr].some(inDoubt);
 
 /** True where the depths or the size of a string, or of a screen on it, are in doubt. */
 export const stringInDoubt = kept(({ interval, size, screens }): boolean =>

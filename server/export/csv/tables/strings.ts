@@ -36,8 +36,8 @@ const pipe = <Row>(of: (row: Row) => PipeSize): Column<Row>[] => [
   text('coupling_written', (row) => of(row).coupling?.written),
   text('size_known_by', (row) => of(row).basis),
   text('nominal', (row) => of(row).nominal?.written),
-  number('schedule', '1', (row) => of(row).schedule),
-  number('standard_dimension_ratio', '1', (row) => of(row).sdr),
+  ...measure<Row>('schedule', '1', (row) => of(row).schedule),
+  ...measure<Row>('standard_dimension_ratio', '1', (row) => of(row).sdr),
 ];
 
 const stretchText = ({ top, bottom }: Interval): string => `${top?.written ?? '?'} - ${bottom?.written ?? '?'}`;
