@@ -62,6 +62,56 @@ describe('a break of the rate', () => {
   ])('%s is none', (_, text) => expect(ids(`${strata}${text}`)).not.toContain('drilling.2.rate-break'));
 });
 
+describe('a contact', () => {
+  // 6 m in 18, 9 and 9 min: 0.333 and twice 0.667 m/min; the rate breaks at 13.2 m.
+  const drilled = 'drilling air\n7.2 - 13.2 18 min\n- 19.2 9 min\n- 25.2 9 min\n';
+  const of = (strata: string, drilling = drilled) => recordOf(`rules general\nstrata\n${strata}\n${drilling}`);
+  const idsOf = (strata: string, drilling: string) =>
+    of(strata, drilling)
+      .figures.map(({ id }) => id)
+      .filter((id) => id.startsWith('strata'));
+
+  test('without a break is told with the rates about it and the distance of the nearest break', () => {
+    const record = of('0 - 19.2 shale\n- 61 limestone');
+    expect(figureIn(record, 'strata.1.rate-change')).toMatchObject({ value: expect.closeTo(1, 9), doubtful: false });
+    expect(figureIn(record, 'strata.1.rate-change').inputs.map(({ line }) => line)).toEqual([6, 7, 2]);
+    expect(figureIn(record, 'strata.1.rate-change').span).toMatchObject({ line: 2 });
+    expect(figureIn(record, 'strata.1.rate-change-break').value).toBeCloseTo(6, 9);
+  });
+
+  test('within an interval is held against the intervals about it', () => {
+    const record = of('0 - 15 shale\n- 61 limestone');
+    expect(figureIn(record, 'strata.1.rate-change').value).toBeCloseTo(2, 9);
+    expect(figureIn(record, 'strata.1.rate-change').title).toContain('faster');
+    expect(figureIn(record, 'strata.1.rate-change-break').value).toBeCloseTo(1.8, 9);
+  });
+
+  test('that is itself in doubt, or stands by a doubtful rate, says so', () => {
+    expect(figureIn(of('0 - ~15 shale\n- 61 limestone'), 'strata.1.rate-change').doubtful).toBe(true);
+    const doubtful = drilled.replace('18 min', '~18 min');
+    expect(figureIn(of('0 - 15 shale\n- 61 limestone', doubtful), 'strata.1.rate-change').doubtful).toBe(true);
+  });
+
+  test('where the rate never breaks has no break to be near to', () => {
+    const even = drilled.replace('18 min', '9 min');
+    expect(idsOf('0 - 15 shale\n- 61 limestone', even)).toEqual(['strata.1.rate-change']);
+  });
+
+  test.each([
+    ['above all that was timed', '0 - 7.2 shale\n- 61 limestone', drilled],
+    ['in the first interval', '0 - 9 shale\n- 61 limestone', drilled],
+    ['at the foot of the last', '0 - 25.2 shale\n- 61 limestone', drilled],
+    ['that is the bottom of the log', '0 - 13.2 shale', drilled],
+    ['between two flushes', '0 - 19.2 shale\n- 61 limestone', drilled.replace('25.2 9 min', '25.2 9 min foam')],
+    [
+      'beside an interval without a time',
+      '0 - 19.2 shale\n- 61 limestone',
+      drilled.replace('25.2 9 min', '25.2 ? min'),
+    ],
+    ['in a log without drilling', '0 - 19.2 shale\n- 61 limestone', ''],
+  ])('%s has nothing to be told', (_, strata, drilling) => expect(idsOf(strata, drilling)).toEqual([]));
+});
+
 describe('more strings than any well has', () => {
   const many = Array.from({ length: 65 }, (_, index) => `casing 0 - ${index + 1} steel 168.3 x 6.4`).join('\n');
 

@@ -1,5 +1,5 @@
 import { nearestDistance, about as ofBreak, rateBreak } from '../../calculations/air/rate-break.ts';
-import type { DrilledInterval, Drilling } from '../../model/log.ts';
+import type { DrilledInterval, Drilling, Span } from '../../model/log.ts';
 import type { RecordContext } from '../context.ts';
 import { figureOf } from '../figure.ts';
 import { firstStarting, type Layer } from '../geometry/layers.ts';
@@ -14,7 +14,7 @@ export interface DrillingLine {
   readonly number: number;
 }
 
-interface Drilled {
+export interface Drilled {
   readonly line: DrillingLine;
   /** Its penetration rate. */
   readonly rate: Figure;
@@ -32,10 +32,11 @@ export function rateBreakFigures(context: RecordContext): (above: Drilled, below
   };
 }
 
-const touching = 0.005;
+/** Depths closer than this, in metres, are one depth. */
+export const touching = 0.005;
 
 /** Lines that meet, drilled with one bit and one flush: else the rate changes for a reason of its own. */
-function isComparable(above: DrillingLine, below: DrillingLine): boolean {
+export function isComparable(above: DrillingLine, below: DrillingLine): boolean {
   const [foot, top] = [bottomOf(above.interval.interval), topOf(below.interval.interval)];
   if (foot === null || top === null || Math.abs(foot - top) > touching) return false;
   return bitOf(above) === bitOf(below) && flushOf(above) === flushOf(below);
@@ -62,16 +63,20 @@ function breakFigure(rateAbove: Figure, { line, rate }: Drilled, { log }: Record
   );
 }
 
-interface Contact {
+/** The base of a layer; `number` is the place of the layer in the file, from 1. */
+export interface Contact {
+  readonly number: number;
   readonly line: number;
+  readonly span: Span;
   readonly doubtful: boolean;
 }
 
 /** Where one stratum ends and the next begins, from the top down. */
-function contactsOf({ log }: RecordContext): Layer<Contact>[] {
-  const depths = log.strata.flatMap(({ interval, line }): Layer<Contact>[] => {
+export function contactsOf({ log }: RecordContext): Layer<Contact>[] {
+  const depths = log.strata.flatMap(({ interval, line, span }, index): Layer<Contact>[] => {
     const depth = bottomOf(interval);
-    return depth === null ? [] : [{ top: depth, bottom: depth, of: { line, doubtful: intervalInDoubt(interval) } }];
+    const of = { number: index + 1, line, span, doubtful: intervalInDoubt(interval) };
+    return depth === null ? [] : [{ top: depth, bottom: depth, of }];
   });
   return depths.sort((a, b) => a.top - b.top).slice(0, -1);
 }

@@ -15,12 +15,14 @@ import { bottomOf, inDoubt, stretchOf } from '../intervals.ts';
 import type { Figure } from '../record.ts';
 import { staticLevelOf } from '../water/static-level.ts';
 import { stretchText } from '../words.ts';
+import { contactRateFigures } from './contact-rates.ts';
 import { type DrillingLine, rateBreakFigures } from './drilling-breaks.ts';
 import type { Family } from './family.ts';
 
 /**
  * `drilling.N.penetration-rate`, `.rate-break`, `.rate-break-contact`, `.uphole-velocity`, `.uphole-velocity-sea-level`,
- * `.water-column`, `.spare-pressure`, N counting the lines under `drilling` through the file.
+ * `.water-column`, `.spare-pressure`, N counting the lines under `drilling` through the file; then what they say of
+ * the contacts, `strata.N.rate-change` and `.rate-change-break`.
  */
 export const drillingFigures: Family = (context) => {
   const lines = linesOf(context.log);
@@ -28,7 +30,7 @@ export const drillingFigures: Family = (context) => {
   const widestAbove = context.log.strings.length > mostStrings ? null : boreAbove(context.log, context.hole);
   const level = staticLevelOf(context.log);
   const breaksAt = rateBreakFigures(context);
-  return lines.flatMap((line, index) => {
+  const figures = lines.flatMap((line, index) => {
     const [above, rateAbove, rate] = [lines[index - 1], rates[index - 1], rates[index]];
     const breaks = above && rateAbove && rate ? breaksAt({ line: above, rate: rateAbove }, { line, rate }) : [];
     const air = usesAir(line)
@@ -36,6 +38,11 @@ export const drillingFigures: Family = (context) => {
       : [];
     return [...(rate ? [rate] : []), ...breaks, ...air];
   });
+  const drilled = lines.flatMap((line, index) => {
+    const rate = rates[index];
+    return rate ? [{ line, rate }] : [];
+  });
+  return [...figures, ...contactRateFigures(drilled, context)];
 };
 
 const linesOf = (log: WellLog): DrillingLine[] =>
