@@ -1,7 +1,8 @@
 import type { Fill, PipeString, Stratum, WellLog } from '../model/log.ts';
 import type { Facts, RockKind } from '../packs/when.ts';
+import { isPermanent } from '../record/strings/standing.ts';
 import { bottomOf, topOf } from './columns.ts';
-import { isPermanent, isSeal, stratumAt } from './strings.ts';
+import { isSeal, stratumAt } from './strings.ts';
 
 const sandstones = new Set(['sandstone', 'arkose', 'greywacke', 'freestone']);
 

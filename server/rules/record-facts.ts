@@ -2,7 +2,8 @@ import { rowById } from '../../grammar/table.ts';
 import type { Tree } from '../../grammar/tree.ts';
 import type { WellLog } from '../model/log.ts';
 import type { RecordFact } from '../packs/requirements.ts';
-import { isPermanent, isSeal } from './strings.ts';
+import { isPermanent } from '../record/strings/standing.ts';
+import { isSeal } from './strings.ts';
 
 /** Where a fact is written: among the header lines, under the last string, or in a section at the end. */
 type Where = 'header' | 'string' | 'end';

@@ -4,13 +4,9 @@ import { bottomOf, topOf } from './columns.ts';
 import { intervalText } from './messages.ts';
 
 const metals = new Set(['steel', 'galvanised-steel', 'stainless-steel', 'iron']);
-const walls = new Set(['concrete', 'brick', 'stone', 'clay-tile', 'wood']);
 
 /** True for metal pipe; a string whose material nobody wrote down is taken for steel. */
 export const isMetal = ({ material }: PipeString): boolean => material === null || metals.has(material.id);
-
-/** Linings of dug and bored wells, which let water in between their pieces. */
-export const isLining = ({ material }: PipeString): boolean => material !== null && walls.has(material.id);
 
 /** Ways to make a hole in which the casing goes down with the bit. */
 const casingFollows = new Set(['dual-rotary', 'casing-hammer', 'casing-advance', 'driven']);
@@ -31,10 +27,6 @@ export function isDriven(string: PipeString, { hole }: WellLog): boolean {
       Math.abs((bottomOf(entry) ?? Number.POSITIVE_INFINITY) - (foot ?? Number.NEGATIVE_INFINITY)) <= nearFoot,
   );
 }
-
-/** A string that stays in the well. */
-export const isPermanent = ({ temporary, pulled, states }: PipeString): boolean =>
-  !temporary && pulled === null && states.every(({ id }) => id !== 'pulled');
 
 /** `casing 0 – 7.2 m`. */
 export const stringText = (string: PipeString, { units }: WellLog): string =>

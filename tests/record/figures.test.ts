@@ -223,6 +223,64 @@ describe('water', () => {
     expect(figureIn(recordOf('water\n20 25 L/min'), 'water.found-rate').doubtful).toBe(false);
   });
 
+  const casing = 'casing +0.45 - 12 steel 168.3 x 6.4\n';
+  const rates = (strings: string, lines: string) => {
+    const record = recordOf(`${strings}water\n${lines}`);
+    const [shut, open] = ['water.shut-off-rate', 'water.open-rate'].map((id) => figureIn(record, id));
+    return { shut, open, values: [shut?.value, open?.value].map((each) => (each == null ? null : each / liter)) };
+  };
+
+  test.each([
+    ['behind the casing and below it', casing, '8 5 L/min\n38.5 25 L/min', 5, 25],
+    ['all below', casing, '38.5 25 L/min', 0, 25],
+    ['at the very foot', casing, '12 25 L/min', 0, 25],
+    ['behind a perforated liner', `${casing}liner 10 - 61 pvc 114.3, perforated 48 - 61\n`, '54 15 L/min', 0, 15],
+    ['behind a screened string', 'casing 0 - 36 pvc 114.3\nscreen 30 - 36 slot 0.5\n', '8 5 L/min', 0, 5],
+    ['behind casing that was pulled', 'casing 0 - 9 steel 273 temporary, pulled 2026-05-05\n', '8 5 L/min', 0, 5],
+    ['of an interval that reaches below', casing, '8 - 14 5 L/min', 0, 5],
+    ['of an interval behind two strings', `${casing}liner 10 - 61 pvc 114.3\n`, '8 - 14 5 L/min', 5, 0],
+    ['of totals', casing, '8 total 5 L/min\n38.5 total 30 L/min', 5, 25],
+    ['of a total that takes in what is below', casing, '8 5 L/min\n30 fresh\n54 total 40 L/min', 5, 35],
+  ])('%s: shut off and open', (_, strings, lines, shut, open) => {
+    const { values } = rates(strings, lines);
+    expect(values[0]).toBeCloseTo(shut, 9);
+    expect(values[1]).toBeCloseTo(open, 9);
+  });
+
+  test('on which side water stands is unknown where a depth or the strings are', () => {
+    const waits = (strings: string, lines: string) => {
+      const { shut, open } = rates(strings, lines);
+      return [shut?.waitsFor, open?.waitsFor];
+    };
+    const both = (fact: string) => [[fact], [fact]];
+    expect(waits('casing 0 - ? steel 168.3 x 6.4\n', '8 5 L/min')).toEqual(both('the bottom of casing 1'));
+    expect(waits(casing, '? 5 L/min')).toEqual(both('the depth of the water found on line 3'));
+    expect(waits('', '8 5 L/min')).toEqual(both('the strings that were set'));
+    expect(waits(casing, '8 fresh\n54 total 40 L/min')).toEqual(
+      both('the rates of the water found above the depth of the total'),
+    );
+    expect(waits(casing, '8 fresh\n38 5 L/min')).toEqual([['the rate of the water found at 8 m'], []]);
+    expect(waits(casing, '20 25 L/min\n30 total 30 L/min\n40 +15 L/min')).toEqual(
+      both('one reckoning of the water found: what was added disagrees with the totals'),
+    );
+  });
+
+  test('the parts show what they come from, and say what they are not', () => {
+    const { shut, open } = rates(casing, '8 5 L/min\n38.5 25 L/min');
+    expect(shut).toMatchObject({ text: '5 L/min', lines: [2, 0], doubtful: false });
+    expect(open).toMatchObject({ text: '25 L/min', lines: [3, 0] });
+    expect(shut?.inputs.map(({ name }) => name)).toEqual([
+      'found at 8 m, behind casing 1',
+      'top of casing 1',
+      'bottom of casing 1',
+    ]);
+    expect(open?.caution).toContain('no tested yield');
+    expect(rates(casing.replace('12', '~12'), '8 5 L/min').shut?.doubtful).toBe(true);
+    expect(rates(casing, '~8 5 L/min').shut?.doubtful).toBe(true);
+    const ids = recordOf(`${casing}water\n8 fresh`).figures.map(({ id }) => id);
+    expect(ids).not.toContain('water.open-rate');
+  });
+
   test('the last level by date is the static level, else the last written', () => {
     const level = (lines: string) => valueIn(`water\n${lines}`, 'water.static-level');
     expect(level('level 5.2 2026-05-09\nlevel 6.1 2026-05-07')).toBe(5.2);

@@ -14,6 +14,7 @@ import { screenFigures } from './screens.ts';
 import { stringLoadFigures } from './string-loads.ts';
 import { testFigures } from './tests.ts';
 import { waterFigures } from './water.ts';
+import { shutOffFigures } from './water-shut-off.ts';
 
 /** Every family of figures, in the order in which the record shows them. */
 export const families: readonly Family[] = [
@@ -29,6 +30,7 @@ export const families: readonly Family[] = [
   screenFigures,
   drillingFigures,
   waterFigures,
+  shutOffFigures,
   testFigures,
   disinfectionFigures,
   abandonmentFigures,

@@ -4,10 +4,10 @@ import { innermost, topOfCasing } from '../../model/casing-top.ts';
 import type { FileUnits, WaterFound, WaterLevel, WellLog } from '../../model/log.ts';
 import { figureOf } from '../figure.ts';
 import { depthOf, type Ingredient, measured, together, worked } from '../ingredient.ts';
-import { bottomOf, inDoubt } from '../intervals.ts';
+import { inDoubt } from '../intervals.ts';
 import type { Figure } from '../record.ts';
+import { commonUnit, countedOf, greaterOf, rateIngredient } from '../water/found-rates.ts';
 import { staticLevelOf } from '../water/static-level.ts';
-import { depthText } from '../words.ts';
 import type { Family } from './family.ts';
 
 const ofFound: Formula = {
@@ -27,8 +27,7 @@ export const waterFigures: Family = ({ log }) => {
 };
 
 function foundFigure(found: readonly WaterFound[], units: FileUnits): Figure {
-  const told = deepestTotal(found);
-  const counted = found.filter((each) => each.rate !== null || !isWithin(each, told));
+  const counted = countedOf(found);
   const rates = counted.map((each) => rateIngredient(each, units));
   return figureOf(
     {
@@ -44,50 +43,6 @@ function foundFigure(found: readonly WaterFound[], units: FileUnits): Figure {
     },
     units,
   );
-}
-
-/** The sum of what was added, or the greatest total, m3/s. */
-function greaterOf(found: readonly WaterFound[]): number {
-  let sum = 0;
-  let total = 0;
-  for (const { rate, rateMeans } of found) {
-    if (rateMeans === 'adds') sum += rate?.value ?? 0;
-    else total = Math.max(total, rate?.value ?? 0);
-  }
-  return Math.max(sum, total);
-}
-
-const depthOfFound = (found: WaterFound): number | null => found.depth?.value ?? bottomOf(found.interval);
-
-/** The deepest depth for which a total is told, m; null where there is none. */
-function deepestTotal(found: readonly WaterFound[]): number | null {
-  let deepest: number | null = null;
-  for (const each of found) {
-    const depth = depthOfFound(each);
-    if (each.rateMeans !== 'total' || each.rate?.value == null || depth === null) continue;
-    deepest = deepest === null ? depth : Math.max(deepest, depth);
-  }
-  return deepest;
-}
-
-/** Water without a rate of its own, above a depth for which a total is told, is part of that total. */
-function isWithin(found: WaterFound, told: number | null): boolean {
-  const depth = depthOfFound(found);
-  return depth !== null && told !== null && depth <= told;
-}
-
-function rateIngredient(found: WaterFound, units: FileUnits): Ingredient {
-  const depth = depthOfFound(found);
-  const where = depth === null ? `line ${found.line + 1}` : depthText(depth, units);
-  const name = found.rateMeans === 'total' ? `total down to ${where}` : `found at ${where}`;
-  return measured(name, found.rate, 'm3/s', found.line, `the rate of the water found at ${where}`);
-}
-
-/** The one unit in which all rates were written. */
-function commonUnit(found: readonly WaterFound[]): string | null {
-  const units = new Set(found.flatMap((each) => (each.rate?.unitWritten ? [each.rate.unit] : [])));
-  const [only] = units;
-  return units.size === 1 && only ? only : null;
 }
 
 function levelFigures(level: WaterLevel, log: WellLog): Figure[] {

@@ -1,8 +1,9 @@
 import type { Depth, PipeString, Stratum } from '../../model/log.ts';
+import { isPermanent } from '../../record/strings/standing.ts';
 import { bottomOf } from '../columns.ts';
 import { depthText, lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isPermanent, isSeal, stringText } from '../strings.ts';
+import { isSeal, stringText } from '../strings.ts';
 
 /** As near to the foot as a contact must be known: what casing is usually set into rock. Common practice, no source. */
 const nearFoot = 1.5;

@@ -1,11 +1,12 @@
 import type { PipeString } from '../../model/log.ts';
+import { isPermanent } from '../../record/strings/standing.ts';
 import { anotherCentralizer } from '../another-centralizer.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { fix, lineAfter } from '../fixes.ts';
 import { limitText } from '../limit-text.ts';
 import { lengthText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isDriven, isPermanent, lengthAsSet, stringText } from '../strings.ts';
+import { isDriven, lengthAsSet, stringText } from '../strings.ts';
 
 /** A whole string without centralizers is one gap, from the ground to its foot. */
 const isOneGap = (string: PipeString, { limits }: RuleContext): boolean =>

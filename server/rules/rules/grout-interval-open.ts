@@ -1,9 +1,10 @@
 import type { Fill, PipeString, WellLog } from '../../model/log.ts';
+import { isPermanent } from '../../record/strings/standing.ts';
 import { askForSeal } from '../ask-for-seal.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { holeDiameterAt, isDriven, isPermanent, isSeal, stringText } from '../strings.ts';
+import { holeDiameterAt, isDriven, isSeal, stringText } from '../strings.ts';
 
 interface Stretch {
   readonly top: number;

@@ -1,9 +1,9 @@
 import type { Fill, PipeString, WellLog } from '../../model/log.ts';
+import { isPermanent } from '../../record/strings/standing.ts';
 import { bottomOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { depthText, lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isPermanent } from '../strings.ts';
 
 const footOf = (fill: Fill): number => fill.interval?.bottom?.value ?? fill.depth?.value ?? 0;
 

@@ -1,10 +1,11 @@
 import type { PipeString } from '../../model/log.ts';
+import { isPermanent } from '../../record/strings/standing.ts';
 import { bottomOf } from '../columns.ts';
 import { fix, lineAfter } from '../fixes.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext, Severity } from '../rule.ts';
 import { shoeAsked } from '../shoe-asked.ts';
-import { isDriven, isMetal, isPermanent, isSeal, stratumAt, stringText } from '../strings.ts';
+import { isDriven, isMetal, isSeal, stratumAt, stringText } from '../strings.ts';
 
 interface Reason {
   readonly severity: Severity;

@@ -1,12 +1,13 @@
 import type { Fill, PipeString, WellLog } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import type { LimitInForce } from '../../packs/limits.ts';
+import { isPermanent } from '../../record/strings/standing.ts';
 import { askForSeal } from '../ask-for-seal.ts';
 import { askedText } from '../asked.ts';
 import { factsOfString, wellCasing } from '../facts.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isPermanent, isSeal } from '../strings.ts';
+import { isSeal } from '../strings.ts';
 
 /** A gap smaller than this leaves a seal whole. */
 const smallest = 0.3;

@@ -1,9 +1,9 @@
 import type { PipeString, WellLog } from '../../model/log.ts';
+import { isPermanent } from '../../record/strings/standing.ts';
 import { topOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isPermanent } from '../strings.ts';
 
 /** Casing that begins no deeper than this, in metres, ends in a pit or a vault. Common practice, no source. */
 const deepestPit = 3;

@@ -1,9 +1,10 @@
 import { limitGiven } from '../../packs/index.ts';
+import { isPermanent } from '../../record/strings/standing.ts';
 import { askedText } from '../asked.ts';
 import { factsOfString } from '../facts.ts';
 import { diameterText } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
-import { isPermanent, sizeSpan } from '../strings.ts';
+import { sizeSpan } from '../strings.ts';
 
 /** Half a hundredth of a millimetre: less than the digits of a table of pipe. */
 const rounding = 5e-6;

@@ -1,24 +1,11 @@
 import type { Depth, PipeString, WaterFound } from '../../model/log.ts';
-import { bottomOf, topOf } from '../columns.ts';
+import { waterPlaces } from '../../record/water/shut-off.ts';
+import { bottomOf } from '../columns.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isLining, isPermanent, stringText } from '../strings.ts';
+import { stringText } from '../strings.ts';
 
 const depthOf = ({ depth, interval }: WaterFound): Depth | null => depth ?? interval?.bottom ?? null;
-
-const isOpen = (string: PipeString): boolean =>
-  string.screens.length > 0 || string.perforated.length > 0 || isLining(string);
-
-/** The string that shuts off a depth; null where none does. */
-const behind = (depth: number, { log }: RuleContext): PipeString | null =>
-  log.strings.find(
-    (string) =>
-      string.kind !== 'screen' &&
-      isPermanent(string) &&
-      !isOpen(string) &&
-      (topOf(string) ?? Number.POSITIVE_INFINITY) < depth &&
-      (bottomOf(string) ?? -1) > depth,
-  ) ?? null;
 
 interface Shut {
   readonly depth: Depth;
@@ -62,11 +49,13 @@ export const rule: Rule = {
     { text: 'casing 0 - 9.1 steel 273 temporary, pulled 2026-05-05\nwater\n  8 fresh, 5 L/min' },
   ],
   check: (context) => {
-    const depths = context.log.water.found.map(depthOf).filter((depth) => depth !== null && depth.value !== null);
-    const shut = depths.flatMap((depth): Shut[] => {
-      const string = depth?.value == null ? null : behind(depth.value, context);
-      return depth && string ? [{ depth, string }] : [];
+    const { strings, water } = context.log;
+    const placeOf = waterPlaces(strings);
+    const known = water.found.filter((found) => depthOf(found)?.value != null);
+    const shut = known.flatMap((found): Shut[] => {
+      const [depth, place] = [depthOf(found), placeOf(found)];
+      return depth && place.where === 'behind' ? [{ depth, string: place.string }] : [];
     });
-    return shut.map((each) => reportOf(each, shut.length === depths.length, context));
+    return shut.map((each) => reportOf(each, shut.length === known.length, context));
   },
 };
