@@ -45,8 +45,11 @@ function complain(message: string): void {
   trouble.hidden = false;
 }
 
+/* A page that has come back stays where it stood, until the cursor moves. */
+const hasComeBack = (): boolean => cursor.line < 0 && kept().scrollTop > 0;
+
 function followCursor(to: { line: number; scrollIntoView: boolean }): void {
-  if (to.line !== cursor.line) markCursorLine(body, to.line, to.scrollIntoView);
+  if (to.line !== cursor.line) markCursorLine(body, to.line, to.scrollIntoView && !hasComeBack());
   cursor = to;
 }
 
