@@ -8,6 +8,7 @@ import { accessible } from './window/accessibility.ts';
 import { betweenLines } from './window/between-lines.ts';
 import { takeScreenshot } from './window/driver.ts';
 import { flow } from './window/flow.ts';
+import { inFrench } from './window/french.ts';
 import { furniture } from './window/furniture.ts';
 import { readingNotes } from './window/notes.ts';
 import { usingThePreview } from './window/preview-tools.ts';
@@ -83,6 +84,11 @@ async function developedExtension(editor: Editor): Promise<Totals[]> {
   return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(stagedExtension)]], tests);
 }
 
+async function frenchWindow(editor: Editor): Promise<Totals[]> {
+  const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null, language: 'fr' });
+  return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(stagedExtension)]], inFrench(workbench));
+}
+
 async function packedExtension(editor: Editor, vsix: string): Promise<Totals[]> {
   const folder = mkdtempSync(path.join(tmpdir(), 'drillhand-packed-'));
   try {
@@ -98,6 +104,7 @@ async function packedExtension(editor: Editor, vsix: string): Promise<Totals[]> 
 const parts: ReadonlyArray<readonly [string, (editor: Editor, vsix: string) => Promise<Totals[]>]> = [
   ['host', async (editor) => [await runSuiteInHost(editor)]],
   ['window', developedExtension],
+  ['french', frenchWindow],
   ['package', packedExtension],
 ];
 

@@ -25,6 +25,8 @@ export interface WorkbenchOptions {
   readonly workspace: string;
   /** A folder of installed extensions, where the window is to have any. */
   readonly extensionsFolder: string | null;
+  /** The language that the window speaks to extensions; English where left out. */
+  readonly language?: string;
 }
 
 const quietSettings = {
@@ -40,8 +42,22 @@ const quietSettings = {
   'editor.minimap.enabled': false,
 };
 
-const serverArguments = (editor: Editor, home: string, port: number, extensionsFolder: string | null): string[] => [
+/** The editor takes up a language only where a pack for it is known; this one has no words, so that its own stay English. */
+function knowLanguage(language: string, dataFolder: string): void {
+  const words = path.join(dataFolder, 'no-words.json');
+  const extensions = [{ extensionIdentifier: { id: 'drillhand.no-words' }, version: '0.0.1' }];
+  const pack = { hash: language, label: language, extensions, translations: { vscode: words } };
+  writeFileSync(words, JSON.stringify({ contents: {} }));
+  writeFileSync(path.join(dataFolder, 'languagepacks.json'), JSON.stringify({ [language]: pack }));
+}
+
+const serverArguments = (
+  { editor, extensionsFolder, language }: WorkbenchOptions,
+  home: string,
+  port: number,
+): string[] => [
   editor.server,
+  ...['--locale', language ?? 'en'],
   ...['--host', '127.0.0.1', '--port', String(port), '--without-connection-token', '--accept-server-license-terms'],
   // Without it the workbench ignores extensionDevelopmentPath and extensionTestsPath and says nothing.
   '--enable-smoke-test-driver',
@@ -94,7 +110,7 @@ async function startServer(options: WorkbenchOptions, home: string): Promise<{ s
   const port = await freePort();
   const log = path.join(home, 'server.log');
   const sink = openSync(log, 'w');
-  const args = serverArguments(options.editor, home, port, options.extensionsFolder);
+  const args = serverArguments(options, home, port);
   const env = { ...process.env, HOME: home, EXTENSIONS_GALLERY: '{}' };
   const server = spawn(options.editor.node, args, { stdio: ['ignore', sink, sink], detached: true, env });
   // 127.0.0.1 by number: a webview needs a service worker, which a browser allows there without https.
@@ -114,6 +130,7 @@ export async function startWorkbench(options: WorkbenchOptions): Promise<Workben
   cpSync(options.workspace, workspace, { recursive: true });
   mkdirSync(path.dirname(settingsFile), { recursive: true });
   writeFileSync(settingsFile, JSON.stringify(quietSettings));
+  if (options.language !== undefined) knowLanguage(options.language, path.join(home, 'data'));
   const { server, origin } = await startServer(options, home);
   const browser = await launchBrowser(options.editor);
   const page = await (await browser.newContext({ viewport: { width: 1400, height: 900 } })).newPage();
