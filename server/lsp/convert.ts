@@ -1,6 +1,7 @@
 import {
   type CodeAction,
   CodeActionKind,
+  type Command,
   type CompletionItem,
   CompletionItemKind,
   type CompletionList,
@@ -115,7 +116,11 @@ const flat = (snippet: string): string => snippet.replace(/\$\{\d+:([^}]*)\}/g, 
 export interface CompletionAbility {
   readonly snippets: boolean;
   readonly defaultRange: boolean;
+  /** True where the editor knows VS Code's command that opens the list. */
+  readonly asksAgain: boolean;
 }
+
+const openList: Command = { title: '', command: 'editor.action.triggerSuggest' };
 
 function completionItemOf(suggestion: Suggestion, at: number, replace: Span, able: CompletionAbility): CompletionItem {
   const { label, kind, detail, filter, about, from } = suggestion;
@@ -130,6 +135,7 @@ function completionItemOf(suggestion: Suggestion, at: number, replace: Span, abl
     ...(suggestion.snippet && able.snippets && { insertTextFormat: InsertTextFormat.Snippet }),
     ...(from === null && able.defaultRange ? { textEditText: text } : { textEdit: { range, newText: text } }),
     ...(about !== null && { data: about }),
+    ...(suggestion.opens && able.asksAgain && { command: openList }),
   };
 }
 

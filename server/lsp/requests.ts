@@ -50,11 +50,12 @@ import type { Session } from './session.ts';
 import { typingRequests } from './typing-requests.ts';
 import { wellRequests } from './well-requests.ts';
 
-const abilityOf = ({ client }: Session): CompletionAbility => {
+const abilityOf = ({ client, asksAgain }: Session): CompletionAbility => {
   const completion = client.textDocument?.completion;
   return {
     snippets: completion?.completionItem?.snippetSupport ?? false,
     defaultRange: completion?.completionList?.itemDefaults?.includes('editRange') ?? false,
+    asksAgain,
   };
 };
 

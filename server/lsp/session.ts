@@ -43,8 +43,11 @@ const afterAWhile = (): Promise<null> =>
     setTimeout(() => resolve(null), settingsWait).unref();
   });
 
-const saysPages = (options: unknown): boolean =>
-  typeof options === 'object' && options !== null && 'pages' in options && options.pages === true;
+/** True where an editor's own options say yes to something. */
+const says = (options: unknown, name: string): boolean =>
+  typeof options === 'object' &&
+  options !== null &&
+  Object.entries(options).some(([key, value]) => key === name && value === true);
 
 /** Logs of a folder whose words are looked at for one list of suggestions. */
 const mostBeside = 200;
@@ -67,6 +70,7 @@ export class Session {
   #pushed: UserSettings = defaultSettings;
   #client: ClientCapabilities = {};
   #showsPages = false;
+  #asksAgain = false;
 
   constructor(connection: Connection, world: World) {
     this.connection = connection;
@@ -82,6 +86,11 @@ export class Session {
 
   get client(): ClientCapabilities {
     return this.#client;
+  }
+
+  /** True where the editor opens its list when a suggestion that was taken says so. */
+  get asksAgain(): boolean {
+    return this.#asksAgain;
   }
 
   /** True where the editor shows the pages that links to rules and packs lead to. */
@@ -100,7 +109,8 @@ export class Session {
 
   begin(client: ClientCapabilities, options: unknown): void {
     this.#client = client;
-    this.#showsPages = saysPages(options);
+    this.#showsPages = says(options, 'pages');
+    this.#asksAgain = says(options, 'asksAgain');
     this.#pushed = readSettings(options);
   }
 

@@ -344,6 +344,15 @@ describe('the head', () => {
     expect(values('contractor Otter|')).toEqual([]);
   });
 
+  test('the list opens again behind a keyword for which something is known', () => {
+    const opening = (text: string): readonly string[] =>
+      besides(text)
+        ?.suggestions.filter(({ opens }) => opens)
+        .map(({ label }) => label) ?? [];
+    expect(opening('|')).toEqual(['contractor', 'technician']);
+    expect(opening('began 2026-05-04\n|')).toEqual(expect.arrayContaining(['contractor', 'finished']));
+  });
+
   test('of a place in words, its last part is offered after a comma', () => {
     expect(values('location |')).toEqual([]);
     expect(values('location lot 30, con 2, |')).toEqual(['Fenmarrow Township']);

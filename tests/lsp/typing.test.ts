@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { CompletionList } from 'vscode-languageserver-protocol';
 import type { LogStatus, NewLogChoices, NextItem, PastedRows } from '../../server/lsp/protocol.ts';
 import { type Bundle, bundleServer, Editor } from './editor.ts';
 
@@ -27,6 +28,35 @@ beforeAll(async () => {
 afterAll(async () => {
   await editor.end();
   bundle.remove();
+});
+
+describe('behind a keyword for which something is known', () => {
+  const keywordsOf = async (initializationOptions: unknown): Promise<CompletionList> => {
+    const other = new Editor(bundle);
+    await other.request('initialize', {
+      processId: process.pid,
+      rootUri: null,
+      capabilities: {},
+      initializationOptions,
+    });
+    await other.notify('initialized', {});
+    await other.open(uri, 'began 2026-05-04\n\n');
+    const position = { line: 1, character: 0 };
+    const list = await other.request<CompletionList>('textDocument/completion', { textDocument, position });
+    await other.end();
+    return list;
+  };
+  const commandOf = ({ items }: CompletionList, label: string) => items.find((item) => item.label === label)?.command;
+
+  test('the list opens again in an editor that can', async () => {
+    const list = await keywordsOf({ asksAgain: true });
+    expect(commandOf(list, 'finished')?.command).toBe('editor.action.triggerSuggest');
+    expect(commandOf(list, 'tag')).toBeUndefined();
+  });
+
+  test('no other editor is told a command that it may not know', async () => {
+    expect(commandOf(await keywordsOf({ pages: true }), 'finished')).toBeUndefined();
+  });
 });
 
 describe('what an editor asks while a log is typed', () => {

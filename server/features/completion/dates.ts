@@ -1,4 +1,4 @@
-import type { Slot } from '../../../grammar/table.ts';
+import type { Row, Slot } from '../../../grammar/table.ts';
 import type { Item, Line } from '../../../grammar/tree.ts';
 import { lackedBy } from '../next-item.ts';
 import { type CompletionPlace, linesAbove, linesBelow } from './place.ts';
@@ -62,6 +62,10 @@ const isNext = ({ line, row }: CompletionPlace): boolean =>
 
 /** Where a date comes next: those that the log names, the nearest first, today, and the days of the work. */
 export const suggestNextDate: SuggestionSource = (place) => (isNext(place) ? (datesHere(place) ?? []) : []);
+
+/** True where such a line begins with a date and some are known. */
+export const knowsDates = ({ slots: [first] }: Row, place: CompletionPlace): boolean =>
+  first !== undefined && takesDate(first) && datesAround(place).length > 0;
 
 /** The same where a date may stand, but other items are more likely. */
 export const suggestDates: SuggestionSource = (place) => (isNext(place) ? [] : (datesHere(place) ?? []));

@@ -1,3 +1,4 @@
+import type { Row } from '../../../grammar/table.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import type { CompletionPlace } from './place.ts';
 import { plain, type SuggestionSource } from './suggestion.ts';
@@ -32,6 +33,10 @@ function typedOf({ before, line, row }: CompletionPlace): { readonly text: strin
   const text = before.slice(start).trimStart();
   return text === '' && !/\s$/.test(before) ? null : { text, from: before.length - text.length };
 }
+
+/** True where the logs beside this one say something on such a line. */
+export const knowsHeadValues = ({ id }: Row, { around }: CompletionPlace): boolean =>
+  alike[id] === 'whole' && [...around.used.keys()].some((key) => key.startsWith(`${marker}${id}/`));
 
 /** On a line of the head, what the logs beside this one say there, the commonest first. */
 export const suggestHeadValues: SuggestionSource = (place) => {

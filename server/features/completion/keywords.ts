@@ -1,6 +1,8 @@
 import { type Row, rowsUnder, table } from '../../../grammar/table.ts';
 import { snippetOf, type Template, templates } from '../../../grammar/templates.ts';
 import { unitById } from '../../../grammar/units.ts';
+import { knowsDates } from './dates.ts';
+import { knowsHeadValues } from './head-values.ts';
 import { missingSections } from './next-sections.ts';
 import { type CompletionPlace, openingLine } from './place.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
@@ -20,13 +22,14 @@ function snippetOfRow(row: Row, keyword: string): string {
   return `${keyword} ${depthsOf[row.depths]}$0`;
 }
 
-const suggestionOf = (row: Row): Suggestion => {
+const suggestionOf = (row: Row, place: CompletionPlace): Suggestion => {
   const keyword = row.keywords[0] ?? row.id;
   return plain('keyword', keyword, row.doc, {
     insert: snippetOfRow(row, keyword),
     snippet: true,
     filter: row.keywords.join(' '),
     about: { kind: 'row', id: row.id },
+    opens: row.depths === 'none' && (knowsHeadValues(row, place) || knowsDates(row, place)),
   });
 };
 
@@ -86,5 +89,5 @@ export const suggestKeywords: SuggestionSource = (place) => {
   if (place.where !== 'line-start') return [];
   const rows = rowsByFit(place);
   const whole = rows.flatMap((row) => templates.filter((template) => template.row === row.id));
-  return [...rows.map(suggestionOf), ...whole.map((template) => wholeOf(template, place))];
+  return [...rows.map((row) => suggestionOf(row, place)), ...whole.map((template) => wholeOf(template, place))];
 };

@@ -31,6 +31,8 @@ export interface Suggestion {
   readonly about: About | null;
   /** Where what it replaces begins, for a term of several words whose first are typed already; else null. */
   readonly from: number | null;
+  /** True where something is known for what comes behind it, so that the next list may open at once. */
+  readonly opens: boolean;
 }
 
 /** One kind of suggestions; none where the place is not its own. */
@@ -51,5 +53,6 @@ export const plain = (
   filter: label,
   about: null,
   from: null,
+  opens: false,
   ...more,
 });
