@@ -298,6 +298,7 @@ describe('dates', () => {
     expect(first('water\n  level 5.2 |')).toBe('2026-05-06');
     expect(first('test bail 40 L/min |')).toBe('2026-05-06');
     expect(first('disinfection 100 mg/L, 12 h, |')).toBe('2026-05-06');
+    expect(first('casing 0 - 7 steel 168.3 x 6.4 |')).not.toBe('2026-05-06');
     expect(first('casing 0 - 7 steel 168.3 x 6.4\n  grout 0 - 7 neat cement, |')).not.toBe('2026-05-06');
   });
 

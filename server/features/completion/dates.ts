@@ -56,16 +56,21 @@ function datesHere(place: CompletionPlace): readonly Suggestion[] | null {
   return datesFor(place, typed.index).filter(({ filter }) => ` ${filter}`.includes(` ${typed[0]}`));
 }
 
-/** True where a date is what comes next: of what is usually said of such a thing, at most one item is left out. */
-const isNext = ({ line, row }: CompletionPlace): boolean =>
-  row !== null && lackedBy(line, row, null).filter((slot) => !takesDate(slot)).length <= 1;
+const beginsWithDate = ({ slots: [first] }: Row): boolean => first !== undefined && takesDate(first);
+
+/** True where a date is what comes next: the line begins with it, or it is usually said and at most one other item is left out. */
+function isNext({ line, row }: CompletionPlace): boolean {
+  if (row === null || beginsWithDate(row)) return row !== null;
+  const lacked = lackedBy(line, row, null);
+  return lacked.some(takesDate) && lacked.filter((slot) => !takesDate(slot)).length <= 1;
+}
 
 /** Where a date comes next: those that the log names, the nearest first, today, and the days of the work. */
 export const suggestNextDate: SuggestionSource = (place) => (isNext(place) ? (datesHere(place) ?? []) : []);
 
 /** True where such a line begins with a date and some are known. */
-export const knowsDates = ({ slots: [first] }: Row, place: CompletionPlace): boolean =>
-  first !== undefined && takesDate(first) && datesAround(place).length > 0;
+export const knowsDates = (row: Row, place: CompletionPlace): boolean =>
+  beginsWithDate(row) && datesAround(place).length > 0;
 
 /** The same where a date may stand, but other items are more likely. */
 export const suggestDates: SuggestionSource = (place) => (isNext(place) ? [] : (datesHere(place) ?? []));

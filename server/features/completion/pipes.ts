@@ -48,9 +48,12 @@ function weight({ outside, wall, material }: Pipe): string {
 
 const scheduleText = (schedule: string): string => (schedule === 'light' ? 'light wall' : `sch ${schedule}`);
 
+/** So that 6.35 mm, a quarter inch, becomes 6.4 whatever its last bit. */
+const nextToNothing = 1e-9;
+
 function suggestionOf(pipe: Pipe, inInches: boolean, from: number | null): Suggestion {
   const show = (metres: number, digits: number): string =>
-    String(Number((metres / (inInches ? inch : 0.001)).toFixed(digits)));
+    String(Number((metres / (inInches ? inch : 0.001) + nextToNothing).toFixed(digits)));
   const label = `${show(pipe.outside, inInches ? 3 : 1)} x ${show(pipe.wall, inInches ? 3 : 1)}`;
   const named = `${pipe.nominal} in ${scheduleText(pipe.schedule)}`;
   return plain('size', label, `${named} ${pipe.material}${weight(pipe)}`, { filter: `${named} ${label}`, from });
