@@ -52,24 +52,23 @@ function matched(suggestion: Suggestion): string {
 }
 
 /** True where a word of what it is matched with begins as the letters typed do. */
-const begins = (suggestion: Suggestion, typed: string): boolean =>
-  typed === '' || matched(suggestion).includes(` ${typed}`);
+const begins = (suggestion: Suggestion, typed: string): boolean => matched(suggestion).includes(` ${typed}`);
 
 /** 0 for what is called as the word typed begins, 1 for what is also called so, 2 for the rest. */
-const tierOf = (suggestion: Suggestion, word: string): number => {
-  if (word === '' || suggestion.label.toLowerCase().startsWith(word)) return 0;
+const tierOf = (suggestion: Suggestion, word: string): 0 | 1 | 2 => {
+  if (suggestion.label.toLowerCase().startsWith(word)) return 0;
   return begins(suggestion, word) ? 1 : 2;
 };
 
 /** What begins as the word typed does comes first, or what is spelled nearly like it where nothing does. */
 function fitting(place: CompletionPlace): readonly Suggestion[] {
   const word = place.word.toLowerCase();
-  const suggestions = sources.flatMap((source) => source(place)).filter((each) => begins(each, word.charAt(0)));
-  const ranked = suggestions
-    .map((suggestion) => ({ suggestion, tier: tierOf(suggestion, word) }))
-    .sort((a, b) => a.tier - b.tier);
-  const near = ranked.some(({ tier }) => tier < 2) ? [] : nearNames(place);
-  return [...near, ...ranked.map(({ suggestion }) => suggestion)];
+  const suggestions = sources.flatMap((source) => source(place));
+  if (word === '') return suggestions;
+  const tiers: readonly [Suggestion[], Suggestion[], Suggestion[]] = [[], [], []];
+  for (const each of suggestions) if (begins(each, word.charAt(0))) tiers[tierOf(each, word)].push(each);
+  const near = tiers[0].length + tiers[1].length > 0 ? [] : nearNames(place);
+  return [...near, ...tiers.flat()];
 }
 
 /** What may be typed at the cursor. Nothing within remarks, comments and lines too long to be read. */

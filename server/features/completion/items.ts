@@ -68,5 +68,5 @@ export const suggestItems: SuggestionSource = (place) => {
   const runs = runsBefore(place);
   const all = [...new Set(openSlots(place).flatMap(suggestionsOfSlot))];
   const ranked = usedFirst(all, usedWords(linesAround(place)), place.around.used);
-  return ranked.map((suggestion) => withTypedWords(suggestion, runs));
+  return runs.length === 0 ? ranked : ranked.map((suggestion) => withTypedWords(suggestion, runs));
 };

@@ -52,11 +52,15 @@ export function usedFirst(
     const key = keyOf(suggestion);
     return [here.get(key) ?? 0, beside.get(key) ?? 0];
   };
-  const isUsed = (suggestion: Suggestion): boolean => here.has(keyOf(suggestion)) || beside.has(keyOf(suggestion));
-  const used = suggestions
-    .filter(isUsed)
+  const known: Suggestion[] = [];
+  const rest: Suggestion[] = [];
+  for (const suggestion of suggestions) {
+    const key = keyOf(suggestion);
+    (here.has(key) || beside.has(key) ? known : rest).push(suggestion);
+  }
+  const used = known
     .map((suggestion) => ({ suggestion, rank: rank(suggestion) }))
     .sort((a, b) => b.rank[0] - a.rank[0] || b.rank[1] - a.rank[1])
     .map(({ suggestion }) => suggestion);
-  return [...used, ...suggestions.filter((suggestion) => !isUsed(suggestion))];
+  return [...used, ...rest];
 }
