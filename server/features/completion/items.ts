@@ -37,9 +37,15 @@ const labelsOf = (slot: Slot): readonly Suggestion[] => {
   return [plain('label', label, slot.doc, { insert: isFlag ? label : `${label} `, filter: slot.labels.join(' ') })];
 };
 
-function suggestionsOfSlot(slot: Slot): readonly Suggestion[] {
-  const labels = slot.labelList === null ? labelsOf(slot) : suggestionsOf(slot.labelList);
-  return [...listsOf(slot).flatMap(suggestionsOf), ...labels];
+/** Terms and labels of several slots; a list that several of them take counts once. */
+function suggestionsOfSlots(slots: readonly Slot[]): readonly Suggestion[] {
+  const seen = new Set<ListId>();
+  return slots.flatMap((slot) => {
+    const lists = [...listsOf(slot), ...(slot.labelList === null ? [] : [slot.labelList])];
+    const fresh = [...new Set(lists)].filter((list) => !seen.has(list));
+    for (const list of fresh) seen.add(list);
+    return [...fresh.flatMap(suggestionsOf), ...(slot.labelList === null ? labelsOf(slot) : [])];
+  });
 }
 
 const multiword = /\s/;
@@ -66,7 +72,6 @@ export const suggestItems: SuggestionSource = (place) => {
   if (place.where !== 'body' || place.row?.body !== 'items') return [];
   if (touchesNumber(place) || !depthsWritten(place)) return [];
   const runs = runsBefore(place);
-  const all = [...new Set(openSlots(place).flatMap(suggestionsOfSlot))];
-  const ranked = usedFirst(all, usedWords(linesAround(place)), place.around.used);
+  const ranked = usedFirst(suggestionsOfSlots(openSlots(place)), usedWords(linesAround(place)), place.around.used);
   return runs.length === 0 ? ranked : ranked.map((suggestion) => withTypedWords(suggestion, runs));
 };
