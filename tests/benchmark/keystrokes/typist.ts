@@ -78,13 +78,13 @@ const listRows = '.suggest-widget.visible .monaco-list-row';
 async function offered({ page }: Typist): Promise<readonly string[]> {
   try {
     await page.locator(`${listRows}.focused .label-name`).first().waitFor({ timeout: look });
-    return await page.locator(listRows).evaluateAll((rows) =>
-      rows
-        .map((row) => ({ at: Number(row.getAttribute('data-index')), row }))
-        .sort((a, b) => a.at - b.at)
-        .slice(rows.findIndex(({ classList }) => classList.contains('focused')))
-        .map(({ row }) => row.querySelector('.label-name')?.textContent ?? ''),
-    );
+    return await page.locator(listRows).evaluateAll((rows) => {
+      const place = (row: Element): number => Number(row.getAttribute('data-index'));
+      const inOrder = [...rows].sort((a, b) => place(a) - place(b));
+      return inOrder
+        .slice(inOrder.findIndex(({ classList }) => classList.contains('focused')))
+        .map((row) => row.querySelector('.label-name')?.textContent ?? '');
+    });
   } catch {
     return [];
   }
