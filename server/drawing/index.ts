@@ -18,5 +18,6 @@ export { previewSections } from './preview.ts';
 export { type Drawing, drawWell, type WellDrawing } from './scene.ts';
 export { wellSection } from './section.ts';
 export { columnTitle } from './sheets.ts';
+export { smallestType } from './smallest-type.ts';
 export { drawingFile, drawingSvg } from './svg.ts';
 export { columnIds } from './tracks.ts';

@@ -1,7 +1,8 @@
+import { coordinatesText } from './coordinates.ts';
 import { type Box, line, type Part, type Shape, stroked } from './shapes.ts';
 import type { Sheet } from './sheet.ts';
 import { fitted, rowHeight, type Type, textRow, types } from './text.ts';
-import { depthWithUnit, fieldText, listed, measureText, metresText, momentText, termText } from './words.ts';
+import { capital, depthWithUnit, fieldText, listed, measureText, metresText, momentText, termText } from './words.ts';
 
 const headerText = ({ log }: Sheet, keyword: string): string => fieldText(log.header[keyword]);
 
@@ -46,11 +47,13 @@ function factShapes(sheet: Sheet, box: Box): Shape[] {
 /** The rows under the well's name, and the type each is set in. */
 function namesOf(sheet: Sheet): (readonly [string, Type])[] {
   const place = [headerText(sheet, 'site'), headerText(sheet, 'location')].filter(Boolean).join(' · ');
-  const permit = headerText(sheet, 'permit');
+  const numbers = ['tag', 'licence', 'permit'].map((name) => [name, headerText(sheet, name)] as const);
   const rows: (readonly [string, Type])[] = [
     [wellName(sheet.log.header), types.name],
     [place, types.place],
-    [listed([headerText(sheet, 'owner'), permit && `permit ${permit}`]), types.body],
+    [headerText(sheet, 'owner'), types.body],
+    [coordinatesText(sheet.log.place), types.body],
+    [capital(listed(numbers.map(([name, text]) => text && `${name} ${text}`))), types.body],
   ];
   return rows.filter(([text]) => text !== '');
 }
@@ -66,7 +69,11 @@ function nameShapes(sheet: Sheet, box: Box): Shape[] {
 
 /** Height of the title block in mm. */
 export const titleHeight = (sheet: Sheet): number =>
-  Math.max(19, factsOf(sheet).length * (rowHeight(types.body) + 0.5) + 2);
+  Math.max(
+    19,
+    factsOf(sheet).length * (rowHeight(types.body) + 0.5) + 2,
+    namesOf(sheet).reduce((sum, [, type]) => sum + rowHeight(type), 2),
+  );
 
 /** The well's name, its place, and the first facts of the record. */
 export const titlePart = (sheet: Sheet, box: Box): Part => ({

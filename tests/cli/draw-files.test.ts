@@ -82,3 +82,14 @@ test('characters that the fonts lack are told, on the error output', async () =>
     errors: 'note: Characters that the fonts of the file do not have stand as boxes or are left out: 井.\n',
   });
 });
+
+test('one sheet of paper for a long log says that its words are small, and is drawn', async () => {
+  const {
+    code,
+    errors,
+    files: written,
+  } = await drillhand(['draw', 'deep.well', '-o', 'd.svg', '--layout', 'page'], files);
+  expect({ code, errors }).toEqual({ code: 0, errors: expect.stringMatching(/smaller than 5 pt; .*--layout pages/) });
+  expect(textOf(written.get('d.svg'))).toMatch(/^<\?xml/);
+  expect((await draw('-o', 'k.svg', '--layout', 'page')).errors).toBe('');
+});

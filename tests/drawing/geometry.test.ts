@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { columnIds, type Drawing, drawWell } from '../../server/drawing/index.ts';
+import { columnIds, type Drawing, drawSheets, drawWell } from '../../server/drawing/index.ts';
 import type { RectShape } from '../../server/drawing/shapes.ts';
 import { Record as RecordSchema, type Record as WellRecord } from '../../server/record/record.ts';
 import { recordOf } from '../record/record-of.ts';
@@ -131,4 +131,45 @@ test('random records: nothing overlaps, all is on the page, no place is other th
     }),
     { numRuns: 150 },
   );
+});
+
+const titled = `well TB-1
+place utm 17T 718420 4939115 NAD83, accuracy 2 m
+site The lower field of Fenmarrow
+location Lot 3, Concession 4
+owner A name of some length
+contractor Quillback Drilling
+licence Q-0417
+tag F 20597
+permit 2026-114
+hole
+  0 - 20 152
+`;
+
+describe('the title block', () => {
+  const wordsOfTitle = (text: string, options: Parameters<typeof drawWell>[1]) =>
+    drawSheets(recordOf(text), options).flatMap((sheet) =>
+      wordsOf(sheet).flatMap((each) => (each.part.name === 'title' ? [each.text] : [])),
+    );
+
+  test.each(['continuous', 'page', 'pages'] as const)('has place, tag, licence and permit (%s)', (layout) => {
+    const words = wordsOfTitle(titled, { layout });
+    expect(words).toContain('UTM 17N 718420 E 4939115 N, NAD83');
+    expect(words).toContain('Tag F 20597, licence Q-0417, permit 2026-114');
+    expect(drawSheets(recordOf(titled), { layout }).flatMap(overlappingWords)).toEqual([]);
+  });
+
+  test('has those that the log gives, degrees too, and says where they are doubtful', () => {
+    const words = wordsOfTitle('place 44.4129 -78.0553? WGS84\npermit 7\nhole\n  0 - 20 152\n', {});
+    expect(words).toEqual(expect.arrayContaining(['44.4129°, -78.0553° (doubtful), WGS84', 'Permit 7']));
+  });
+
+  test('is as high as its rows', () => {
+    const drawing = drawWell(recordOf(titled));
+    const title = drawing.parts.find(({ name }) => name === 'title');
+    const rule = title?.shapes.find(({ kind }) => kind === 'path');
+    const foot = rule?.kind === 'path' ? (rule.points[0]?.y ?? 0) : 0;
+    for (const { part, box } of wordsOf(drawing))
+      if (part.name === 'title') expect(box.y + box.height).toBeLessThan(foot);
+  });
 });

@@ -1,5 +1,5 @@
 import { basename, dirname, extname, join } from 'node:path';
-import { type ColumnId, columnIds, type DrawingOptions } from '../../drawing/index.ts';
+import { type ColumnId, columnIds, type DrawingOptions, type Layout } from '../../drawing/index.ts';
 import { type DrawFile, drawFiles, type FileWishes } from '../../export/files/index.ts';
 import { type Arguments, type Command, choiceOption, valueOption } from '../command.ts';
 import { engineFor } from '../engine.ts';
@@ -11,6 +11,7 @@ import { todayOption } from '../today.ts';
 import { Unusable } from '../unusable.ts';
 import type { World } from '../world.ts';
 
+const layouts = ['continuous', 'page', 'pages'] as const satisfies readonly Layout[];
 const formats = Object.keys(drawFiles) as DrawFile[];
 const isFormat = (name: string): name is DrawFile => (formats as string[]).includes(name);
 
@@ -49,8 +50,15 @@ function pageFrom(given: Arguments): Partial<DrawingOptions> {
   return page === 'a4' || page === 'letter' ? { layout: 'pages', paper: page } : {};
 }
 
+const isLayout = (name: string | null): name is Layout => (layouts as readonly (string | null)[]).includes(name);
+
+function layoutFrom(given: Arguments): Partial<DrawingOptions> {
+  const layout = given.value('layout');
+  return isLayout(layout) ? { layout } : {};
+}
+
 const wishesFrom = (given: Arguments): FileWishes => ({
-  drawing: { ...columnsFrom(given), ...scaleFrom(given), ...pageFrom(given) },
+  drawing: { ...columnsFrom(given), ...scaleFrom(given), ...pageFrom(given), ...layoutFrom(given) },
   theme: given.value('theme') === 'dark' ? 'dark' : 'print',
 });
 
@@ -83,6 +91,11 @@ export const draw: Command = {
     valueOption('output', 'FILE', 'the file to write, or "-" for SVG on standard output', { short: 'o' }),
     valueOption('columns', 'NAMES', `which columns, in this order: some of ${columnIds.join(',')}`),
     choiceOption('page', ['a4', 'letter', 'continuous'], 'sheets of paper (PDF: a4), or one as long as it needs'),
+    choiceOption(
+      'layout',
+      layouts,
+      'as long as it needs, all on one sheet of paper, or on several (--page says which)',
+    ),
     valueOption('scale', 'NUMBER', 'draw depths 1 to this, where the words find room'),
     choiceOption('theme', ['print', 'dark'], 'colours of SVG and PNG (default: print)'),
     todayOption,

@@ -1,4 +1,5 @@
 import type { TextField, WellLog } from '../../model/log.ts';
+import { coordinatesText } from '../coordinates.ts';
 import {
   capital,
   depthWithUnit,
@@ -6,7 +7,6 @@ import {
   listed,
   measureText,
   momentText,
-  numberText,
   termText,
   unitName,
   wordText,
@@ -28,21 +28,9 @@ function headerFacts({ header }: WellLog): Fact[] {
   );
 }
 
-/* A ten-millionth of a degree is a centimetre on the ground. */
-const degreesText = (degrees: number): string => (Number.isFinite(degrees) ? String(Number(degrees.toFixed(7))) : '?');
-
 function placeText({ place }: WellLog): string {
-  if (place === null) return '';
-  const degrees =
-    place.latitude === null
-      ? ''
-      : `${degreesText(place.latitude)}°, ${place.longitude === null ? '?' : degreesText(place.longitude)}°`;
-  const grid =
-    place.utm === null
-      ? ''
-      : `UTM ${place.utm.zone}${place.utm.hemisphere} ${numberText(place.utm.easting, 0)} E ${numberText(place.utm.northing, 0)} N`;
-  const accuracy = place.accuracy === null ? '' : `within ${measureText(place.accuracy)}`;
-  return listed([`${degrees || grid || '?'}${place.doubtful ? ' (doubtful)' : ''}`, wordText(place.datum), accuracy]);
+  const accuracy = place?.accuracy == null ? '' : `within ${measureText(place.accuracy)}`;
+  return listed([coordinatesText(place), accuracy]);
 }
 
 function groundText({ ground }: WellLog): string {

@@ -10,6 +10,7 @@ import type { Record as WellRecord } from '../../record/record.ts';
 import type { ExportContext, Exported, ExportedFile } from '../format.ts';
 import { recordHtml } from '../record-html.ts';
 import type { Asset } from './asset.ts';
+import { smallTypeText } from './small-type.ts';
 
 /** What a drawing is asked to look like, beside what its layout is. */
 export interface FileWishes {
@@ -35,26 +36,27 @@ async function lacking(sheets: readonly Drawing[], asset: Asset): Promise<string
   return lackingText(sheets, await charactersKnown(asset));
 }
 
-const svg: Make = async (record, { name }, { drawing, theme }) => ({
-  files: named(
-    name,
-    'svg',
-    drawSheets(record, drawing).map((sheet) => drawingFile(sheet, theme)),
-  ),
-  left: [],
-});
+const svg: Make = async (record, { name }, { drawing, theme }) => {
+  const sheets = drawSheets(record, drawing);
+  const texts = sheets.map((sheet) => drawingFile(sheet, theme));
+  return { files: named(name, 'svg', texts), left: smallTypeText(sheets) };
+};
 
 const png: Make = async (record, { name, asset }, { drawing, theme }) => {
   const { pngOf } = await import('./png.ts');
   const sheets = drawSheets(record, drawing);
   const pictures = await Promise.all(sheets.map((sheet) => pngOf(sheet, theme, asset)));
-  return { files: named(name, 'png', pictures), left: await lacking(sheets, asset) };
+  return { files: named(name, 'png', pictures), left: [...smallTypeText(sheets), ...(await lacking(sheets, asset))] };
 };
 
 const pdf: Make = async (record, { name, today, asset }, { drawing }) => {
   const { pdfOf } = await import('./pdf.ts');
-  const sheets = [...drawSheets(record, { layout: 'pages', ...drawing }), ...plotSheets(record, drawing)];
-  return { files: named(name, 'pdf', [await pdfOf(sheets, today, asset)]), left: await lacking(sheets, asset) };
+  const logSheets = drawSheets(record, { layout: 'pages', ...drawing });
+  const sheets = [...logSheets, ...plotSheets(record, drawing)];
+  return {
+    files: named(name, 'pdf', [await pdfOf(sheets, today, asset)]),
+    left: [...smallTypeText(logSheets), ...(await lacking(sheets, asset))],
+  };
 };
 
 const html: Make = async (record, { name, findings, today, source }, { drawing }) => ({
