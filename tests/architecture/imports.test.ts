@@ -76,7 +76,7 @@ const layers: Readonly<Record<string, Layer>> = {
   'server/drawing': {
     values: [],
     types: ['server/record', 'server/model'],
-    packages: ['d3-scale', 'd3-shape'],
+    packages: ['d3-scale'],
     why: 'a drawing depends on results, not on how they were written',
   },
   'server/export': {
