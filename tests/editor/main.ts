@@ -11,6 +11,7 @@ import { flow } from './window/flow.ts';
 import { inFrench } from './window/french.ts';
 import { furniture } from './window/furniture.ts';
 import { readingNotes } from './window/notes.ts';
+import { keepingItsPlace } from './window/preview-places.ts';
 import { usingThePreview } from './window/preview-tools.ts';
 import { previewing } from './window/previewing.ts';
 import { followingThemes } from './window/themes.ts';
@@ -79,6 +80,7 @@ async function developedExtension(editor: Editor): Promise<Totals[]> {
     ...usingThePreview(workbench),
     ...accessible(workbench),
     ...followingThemes(workbench),
+    ...keepingItsPlace(workbench),
     ...readingNotes(workbench),
   };
   return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(stagedExtension)]], tests);

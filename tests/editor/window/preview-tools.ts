@@ -1,9 +1,8 @@
 import assert from 'node:assert/strict';
-import { existsSync, readFileSync, statSync } from 'node:fs';
-import path from 'node:path';
-import { type Tests, until } from '../suite/harness.ts';
+import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { previewPage, runCommand, textLine } from './driver.ts';
+import { previewPage, textLine } from './driver.ts';
+import { exportAs } from './export-as.ts';
 import { previewFrame } from './preview-frame.ts';
 
 /** Lines of sound.well, counted from 0. */
@@ -91,32 +90,9 @@ export const usingThePreview = (workbench: Workbench): Tests => ({
     await previewPage(workbench.page).locator('#columns summary').click();
   },
 
-  async 'the text goes along when the preview is scrolled, where that is asked for'() {
-    const { page } = workbench;
-    const frame = await previewFrame(page);
-    await button(workbench, 'Scroll together').click();
-    assert.equal(await button(workbench, 'Scroll together').getAttribute('aria-pressed'), 'true');
-    await frame.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
-    await textLine(page, /KH-04/).waitFor({ state: 'detached' });
-    await button(workbench, 'Scroll together').click();
-    assert.equal(await button(workbench, 'Scroll together').getAttribute('aria-pressed'), 'false');
-  },
-
   async 'the record is exported by a command, the picture too'() {
-    const { page } = workbench;
-    await textLine(page, /disinfection/).click();
-    for (const [title, ending, begins] of [
-      ['Drawing for paper (PDF)', 'pdf', '%PDF-1.7'],
-      ['Drawing as a picture (PNG)', 'png', '\u0089PNG'],
-    ] as const) {
-      await runCommand(page, 'Drillhand: Export');
-      await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().click();
-      await page.locator('.quick-input-widget input.input').waitFor();
-      await page.locator('.quick-input-widget a.monaco-button', { hasText: 'OK' }).click();
-      const file = path.join(workbench.workspace, `sound.${ending}`);
-      await until(`the file sound.${ending}`, () => existsSync(file) && statSync(file).size > 0);
-      const bytes = readFileSync(file).toString('latin1');
-      assert.equal(bytes.slice(0, begins.length), begins);
-    }
+    await textLine(workbench.page, /disinfection/).click();
+    await exportAs(workbench, { title: 'Drawing for paper (PDF)', ending: 'pdf', begins: '%PDF-1.7' });
+    await exportAs(workbench, { title: 'Drawing as a picture (PNG)', ending: 'png', begins: '\u0089PNG' });
   },
 });
