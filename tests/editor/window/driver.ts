@@ -11,14 +11,16 @@ export async function takeScreenshot(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: path.join(screenshots, `${name}.png`) });
 }
 
-const pick = (page: Page, words: string): Locator =>
-  page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first();
+/** The entry of the list that the keyboard stands on. The list is drawn anew while it fills, so it is not clicked. */
+const focused = (page: Page, words: string): Locator =>
+  page.locator('.quick-input-list .monaco-list-row.focused', { hasText: words });
 
 /** Types into the list that has just opened, and takes the entry that says the same. */
 async function typeAndPick(page: Page, words: string): Promise<void> {
   await page.locator('.quick-input-widget input.input').waitFor();
   await page.keyboard.type(words);
-  await pick(page, words).click();
+  await focused(page, words).waitFor();
+  await page.keyboard.press('Enter');
 }
 
 export async function runCommand(page: Page, title: string): Promise<void> {
