@@ -11,34 +11,51 @@ export async function takeScreenshot(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: path.join(screenshots, `${name}.png`) });
 }
 
-/** The entry of the list that the keyboard stands on. The list is drawn anew while it fills, so it is not clicked. */
-const focused = (page: Page, words: string): Locator =>
-  page.locator('.quick-input-list .monaco-list-row.focused', { hasText: words });
+const pick = (page: Page, words: string): Locator =>
+  page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first();
 
-/** Types into the list that has just opened, and takes the entry that says the same. */
+const patience = 7000;
+const attempts = 3;
+
 async function typeAndPick(page: Page, words: string): Promise<void> {
-  await page.locator('.quick-input-widget input.input').waitFor();
+  await page.locator('.quick-input-widget input.input').waitFor({ timeout: patience });
   await page.keyboard.type(words);
-  await focused(page, words).waitFor();
-  await page.keyboard.press('Enter');
+  await pick(page, words).click({ timeout: patience });
 }
 
-export async function runCommand(page: Page, title: string): Promise<void> {
-  await page.keyboard.press('F1');
-  await typeAndPick(page, title);
+/**
+ * Opens a list, types into it and takes the entry that says the same. The list closes where the focus goes elsewhere
+ * meanwhile, as it may while a page loads: then it is opened again, as a person would.
+ */
+async function pickFrom(page: Page, open: () => Promise<void>, words: string): Promise<void> {
+  for (let attempt = 1; ; attempt++) {
+    await open();
+    try {
+      return await typeAndPick(page, words);
+    } catch (error) {
+      if (attempt === attempts) throw error;
+      await page.keyboard.press('Escape');
+    }
+  }
 }
+
+export const runCommand = (page: Page, title: string): Promise<void> =>
+  pickFrom(page, () => page.keyboard.press('F1'), title);
 
 export async function openFile(page: Page, name: string): Promise<void> {
-  await page.keyboard.press('Control+P');
-  await typeAndPick(page, name);
+  await pickFrom(page, () => page.keyboard.press('Control+P'), name);
   await page.locator('.tab.active', { hasText: name }).waitFor();
 }
 
-export async function chooseTheme(page: Page, theme: string): Promise<void> {
-  await page.keyboard.press('Control+K');
-  await page.keyboard.press('Control+T');
-  await typeAndPick(page, theme);
-}
+export const chooseTheme = (page: Page, theme: string): Promise<void> =>
+  pickFrom(
+    page,
+    async () => {
+      await page.keyboard.press('Control+K');
+      await page.keyboard.press('Control+T');
+    },
+    theme,
+  );
 
 /** A line of the text editor, found by what it says. The editor writes blanks as non-breaking ones. */
 export const textLine = (page: Page, words: RegExp): Locator => page.locator('.view-line', { hasText: words }).first();
