@@ -31,8 +31,7 @@ function writtenDepth(quantity: Quantity, isLevel: boolean, units: FileUnits): r
 const isDepthSlot = (line: Line, name: string): boolean =>
   roleOf(bodyRowOf(line)?.slots.find(({ slot }) => slot === name) ?? null) === 'depth';
 
-/** The depths that a line names; those from the top of the casing and those that are not known are left out. */
-export function depthsOn(line: Line, units: FileUnits): readonly WrittenDepth[] {
+function readDepths(line: Line, units: FileUnits): readonly WrittenDepth[] {
   const leading = line.depths === null ? [] : quantitiesOf(line.depths);
   const depths = leading.flatMap((quantity) => writtenDepth(quantity, line.row === 'level', units));
   const places = line.items.filter(({ slot }) => placeSlots.has(slot) && isDepthSlot(line, slot));
@@ -41,6 +40,23 @@ export function depthsOn(line: Line, units: FileUnits): readonly WrittenDepth[] 
     quantitiesOf(value).flatMap((quantity) => writtenDepth(quantity, slot === 'level', units)),
   );
   return [...depths, ...others];
+}
+
+interface Known {
+  readonly unit: string;
+  readonly depths: readonly WrittenDepth[];
+}
+
+/* A line stays the same object for as long as nobody edits it; what its bare depths come to turns on the file's unit. */
+const known = new WeakMap<Line, Known>();
+
+/** The depths that a line names; those from the top of the casing and those that are not known are left out. */
+export function depthsOn(line: Line, units: FileUnits): readonly WrittenDepth[] {
+  const before = known.get(line);
+  if (before?.unit === units.depth) return before.depths;
+  const depths = readDepths(line, units);
+  known.set(line, { unit: units.depth, depths });
+  return depths;
 }
 
 /** The depth under the cursor. */

@@ -33,13 +33,24 @@ interface Block {
   readonly widths: ReadonlyMap<string, Widths>;
 }
 
+/* A line stays the same object for as long as nobody edits it. */
+const cellsKnown = new WeakMap<Line, Cells | null>();
+
+function cellsIn(line: Line): Cells | null {
+  const before = cellsKnown.get(line);
+  if (before !== undefined) return before;
+  const cells = isWritable(line) ? cellsOf(line) : null;
+  cellsKnown.set(line, cells);
+  return cells;
+}
+
 /** Lines up within a block: the depth lines under one keyword, or the header lines of the whole file. */
 function blocksOf(lines: readonly Line[]): { cells: (Cells | null)[]; groups: string[] } {
   let block = 0;
   const groups: string[] = [];
   const cells = lines.map((line) => {
     if (line.keyword && line.keyword.id === line.section) block += 1;
-    const each = isWritable(line) ? cellsOf(line) : null;
+    const each = cellsIn(line);
     groups.push(each?.kind === 'header' ? 'header' : `${block} ${each?.row ?? ''}`);
     return each;
   });
@@ -80,10 +91,27 @@ export function formatLines(tree: Tree): string[] {
   });
 }
 
+interface Kept {
+  readonly text: string;
+  readonly hasString: boolean;
+  readonly keeps: boolean;
+}
+
+const keptKnown = new WeakMap<Line, Kept>();
+
+/** True where the text says in its place what the line says; the section of a line is a part of the line. */
 function keepsMeaning(line: Line, text: string, context: typeof startOfFile): boolean {
+  const before = keptKnown.get(line);
+  if (before?.text === text && before.hasString === context.hasString) return before.keeps;
+  const keeps = saysTheSame(line, text, context);
+  keptKnown.set(line, { text, hasString: context.hasString, keeps });
+  return keeps;
+}
+
+function saysTheSame(line: Line, text: string, context: typeof startOfFile): boolean {
   const again = readLine(text, context).line;
-  const before = line.problems.filter((each) => each.code !== 'interval-without-dash');
-  return meaningOf(again) === meaningOf({ ...line, problems: before });
+  const problems = line.problems.filter((each) => each.code !== 'interval-without-dash');
+  return meaningOf(again) === meaningOf({ ...line, problems });
 }
 
 /** A whole text, formatted; its line ends are those it came with, the first deciding. */
