@@ -24,6 +24,12 @@ describe('a feature', () => {
     expect(featureOf('well A\n').geometry).toBeNull();
   });
 
+  test('has no geometry for a place on a datum far from WGS 84, and no id where the log has none', () => {
+    const feature = featureOf('place 44.5 -78.2 NAD27\n');
+    expect(feature.geometry).toBeNull();
+    expect(Object.keys(feature)).toEqual(['type', 'geometry', 'properties']);
+  });
+
   test('has null for what is not known, and metres for feet', () => {
     const { properties } = featureOf('units ft in\nwell A\nhole\n  0 - 100 6\nwater\n  level ?\n');
     expect(properties).toMatchObject({ well: 'A', depth_m: 30.48, static_level_m: null, ground_elevation_m: null });
@@ -34,7 +40,8 @@ describe('what it leaves', () => {
   const leftOf = async (text: string) => (await geojsonFormat.make(recordOf(text), contextOf(text))).left[0];
 
   test('tells of a place on another datum than WGS 84', async () => {
-    expect(await leftOf('place 44.5 -78.2 NAD27\n')).toMatch(/on NAD27 and was not moved/);
+    expect(await leftOf('place 44.5 -78.2 NAD27\n')).toMatch(/NAD27 is far from it: the feature has no geometry/);
+    expect(await leftOf('place 44.5 -78.2 NAD83\n')).toMatch(/on NAD83 and was not moved/);
     expect(await leftOf('place 44.5 -78.2\n')).toMatch(/names no datum/);
     expect(await leftOf('well A\n')).toMatch(/gives no place/);
     expect(await leftOf('place 44.5 -78.2 WGS84\n')).toMatch(/^Of construction/);

@@ -1,28 +1,18 @@
+import { isNearWgs84, pointOf } from '../../export/geojson/point.ts';
 import type { WellSummary } from '../../folder/summary.ts';
 import { factsJson } from './formats.ts';
 import type { Listed } from './listed.ts';
 
-/** Datums within about two metres of WGS 84 (EPSG Geodetic Parameter Dataset, from memory); a place without one counts as WGS 84. */
-const nearWgs84: ReadonlySet<string> = new Set(['wgs84', 'nad83', 'nad83-csrs', 'etrs89', 'gda94', 'gda2020']);
-
 type Place = NonNullable<WellSummary['place']>;
 
-const isOnWgs84 = ({ datum }: Place): boolean => datum === null || nearWgs84.has(datum.id);
-
-/** Seven decimals of a degree are about a centimetre. */
-const degrees = (value: number): number => Number(value.toFixed(7)) + 0;
-
-const pointOf = ({ latitude, longitude }: Place) => ({
-  type: 'Point',
-  coordinates: [degrees(longitude), degrees(latitude)],
-});
+const isOnWgs84 = ({ datum }: Place): boolean => isNearWgs84(datum);
 
 const featureOf = (well: Listed) => {
   const { place } = well.summary;
   return {
     type: 'Feature',
     ...(well.summary.id !== null && { id: well.summary.id }),
-    geometry: place !== null && isOnWgs84(place) ? pointOf(place) : null,
+    geometry: place !== null && isOnWgs84(place) ? pointOf(place.latitude, place.longitude) : null,
     properties: { ...factsJson(well), datum: place?.datum?.name ?? null },
   };
 };

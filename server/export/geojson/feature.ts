@@ -1,23 +1,23 @@
 import type { Record as WellRecord } from '../../record/record.ts';
 import { figureValue } from '../figure-value.ts';
+import { isNearWgs84, pointOf } from './point.ts';
 
-/** A feature of GeoJSON (RFC 7946): a point, or no geometry where the log gives no place. */
+/** A feature of GeoJSON (RFC 7946): a point, or no geometry where the log gives no place on or near WGS 84. */
 export interface WellFeature {
   readonly type: 'Feature';
-  readonly id: string | null;
+  /** The well's id; left out where the log has none. */
+  readonly id?: string;
   readonly geometry: { readonly type: 'Point'; readonly coordinates: readonly number[] } | null;
   readonly properties: Readonly<Record<string, string | number | null>>;
 }
 
-/** Seven decimals of a degree are about a centimetre. */
-const degrees = (value: number): number => Number(value.toFixed(7)) + 0;
 const metres = (value: number | null): number | null => (value === null ? null : Number(value.toFixed(3)) + 0);
 
 function geometryOf(record: WellRecord): WellFeature['geometry'] {
   const latitude = figureValue(record, 'place.latitude');
   const longitude = figureValue(record, 'place.longitude');
-  if (latitude === null || longitude === null) return null;
-  return { type: 'Point', coordinates: [degrees(longitude), degrees(latitude)] };
+  if (latitude === null || longitude === null || !isNearWgs84(record.log.place?.datum ?? null)) return null;
+  return pointOf(latitude, longitude);
 }
 
 const termOf = (field: { readonly name: string } | { readonly text: string } | null): string | null =>
@@ -29,7 +29,7 @@ export function wellFeature(record: WellRecord): WellFeature {
   const rate = figureValue(record, 'water.found-rate');
   return {
     type: 'Feature',
-    id: log.header.well?.text ?? null,
+    ...(log.header.well && { id: log.header.well.text }),
     geometry: geometryOf(record),
     properties: {
       well: log.header.well?.text ?? null,
@@ -56,9 +56,11 @@ export function wellFeature(record: WellRecord): WellFeature {
 /** What a point of GeoJSON cannot say of this place: it is on WGS 84 by RFC 7946, section 4. */
 export function placeLeft({ log }: WellRecord): string[] {
   if (log.place === null) return ['The log gives no place: the feature has no geometry.'];
-  const datum = log.place.datum?.name ?? null;
+  const { datum } = log.place;
   if (datum === null) return ['The log names no datum: the place stands as if it were on WGS 84.'];
-  return datum === 'WGS84'
+  if (!isNearWgs84(datum))
+    return [`GeoJSON is on WGS 84 and ${datum.name} is far from it: the feature has no geometry.`];
+  return datum.id === 'wgs84'
     ? []
-    : [`GeoJSON is on WGS 84; the place is on ${datum} and was not moved, which can differ by metres.`];
+    : [`GeoJSON is on WGS 84; the place is on ${datum.name} and was not moved, which can differ by about 2 m.`];
 }
