@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import * as vscode from 'vscode';
+import { resourceRoot } from '../preview/page.ts';
 import type { Words } from '../webview/review-messages.ts';
 
 /** The words that the page's script needs. */
@@ -26,8 +27,6 @@ export const reviewWords = (): Words => ({
     '{2}',
   ),
 });
-
-const resourceRoot = (extension: vscode.Uri): vscode.Uri => vscode.Uri.joinPath(extension, 'dist');
 
 export const reviewOptions = (extension: vscode.Uri): vscode.WebviewOptions & vscode.WebviewPanelOptions => ({
   enableScripts: true,

@@ -1,3 +1,4 @@
+import { momentText } from '../../drawing/words.ts';
 import type { Depth, Interval, Measure, Moment, Period, Word } from '../../model/log.ts';
 import type { Cell } from './csv-text.ts';
 
@@ -79,17 +80,12 @@ export const words = <Row>(title: string, of: (row: Row) => readonly Word[]): Co
 export const word = <Row>(title: string, of: (row: Row) => Word | null): Column<Row> =>
   text(title, (row) => of(row)?.name);
 
-function momentWords({ date, time, approximate, doubtful }: Moment): string {
-  const known = [date, time].filter((each) => each !== null).join(' ');
-  return `${approximate ? '~' : ''}${known || '?'}${doubtful && known ? '?' : ''}`;
-}
-
 /** A day and a time as YYYY-MM-DD HH:MM, with the marks of doubt. */
 export const moment = <Row>(title: string, of: (row: Row) => Moment | null | undefined): Column<Row> => ({
   title,
   of: (row) => {
     const found = of(row) ?? null;
-    return found === null ? null : momentWords(found);
+    return found === null ? null : momentText(found);
   },
 });
 

@@ -1,3 +1,4 @@
+import { termText } from '../../drawing/words.ts';
 import type { Record as WellRecord } from '../../record/record.ts';
 import { figureValue } from '../figure-value.ts';
 import { isNearWgs84, pointOf } from './point.ts';
@@ -20,9 +21,6 @@ function geometryOf(record: WellRecord): WellFeature['geometry'] {
   return pointOf(latitude, longitude);
 }
 
-const termOf = (field: { readonly name: string } | { readonly text: string } | null): string | null =>
-  field === null ? null : 'name' in field ? field.name : field.text;
-
 /** The well as a feature; lengths in metres, rates in litres a second, levels below ground, what is unknown null. */
 export function wellFeature(record: WellRecord): WellFeature {
   const { log } = record;
@@ -38,8 +36,8 @@ export function wellFeature(record: WellRecord): WellFeature {
       owner: log.header.owner?.text ?? null,
       contractor: log.header.contractor?.text ?? null,
       tag: log.header.tag?.text ?? null,
-      use: log.uses.map(termOf).join('; ') || null,
-      status: termOf(log.status),
+      use: log.uses.map(termText).join('; ') || null,
+      status: termText(log.status) || null,
       finished: log.finished?.date ?? null,
       datum: log.place?.datum?.name ?? null,
       place_accuracy_m: metres(log.place?.accuracy?.value ?? null),

@@ -1,3 +1,4 @@
+import { termText } from '../../drawing/words.ts';
 import type { Record as WellRecord } from '../../record/record.ts';
 import { figureValue } from '../figure-value.ts';
 import type { ExportContext } from '../format.ts';
@@ -25,9 +26,6 @@ const namespaces: Readonly<Record<string, string>> = {
     'http://www.opengis.net/gwml-well/2.2 http://schemas.opengis.net/gwml/2.2/gwml2-well.xsd ' +
     'http://www.opengis.net/gwml-wellconstruction/2.2 http://schemas.opengis.net/gwml/2.2/gwml2-wellconstruction.xsd',
 };
-
-const termOf = (field: { readonly name: string } | { readonly text: string } | null): string | null =>
-  field === null ? null : 'name' in field ? field.name : field.text;
 
 const unknownFeature = { 'xlink:href': 'http://www.opengis.net/def/nil/OGC/0/unknown', 'xlink:title': 'unknown' };
 
@@ -105,10 +103,10 @@ export function wellNode(record: WellRecord, { source, name }: ExportContext): X
     constructedDepth(record),
     node('gwml2w:gwWellConstruction', {}, boreholeNode(record, writtenOn(source), shapeOf(record, 'borehole.shape'))),
     place === null ? null : node('gwml2w:gwWellLocation', {}, place),
-    uses.map((use) => titled('gwml2w:gwWellPurpose', termOf(use))),
+    uses.map((use) => titled('gwml2w:gwWellPurpose', termText(use))),
     referenceElevation(record),
     staticLevels(record),
-    titled('gwml2w:gwWellStatus', termOf(status)),
+    titled('gwml2w:gwWellStatus', termText(status)),
     quantityNode('gwml2w:gwWellTotalLength', 'm', totalDepth),
     yieldNode(record),
     permitNode(header.permit?.text),

@@ -1,3 +1,4 @@
+import { termText } from '../../../drawing/words.ts';
 import type { Shift, WellLog } from '../../../model/log.ts';
 import { type CsvTable, depth, interval, period, remarkAndLine, table, text, word, words } from '../column.ts';
 
@@ -5,9 +6,6 @@ interface Fact {
   readonly name: string;
   readonly value: string;
 }
-
-const termOf = (field: { readonly name: string } | { readonly text: string }): string =>
-  'name' in field ? field.name : field.text;
 
 function placeFacts(place: WellLog['place']): Fact[] {
   if (place === null) return [];
@@ -37,8 +35,8 @@ function headFacts({
     { name: 'units', value: [units.depth, units.diameter, units.gallon ?? ''].filter(Boolean).join(' ') },
     ...notes.map((note) => ({ name: 'note', value: note.text })),
     ...packs.map((pack) => ({ name: 'rules', value: pack.text })),
-    ...uses.map((use) => ({ name: 'use', value: termOf(use) })),
-    ...(status ? [{ name: 'status', value: termOf(status) }] : []),
+    ...uses.map((use) => ({ name: 'use', value: termText(use) })),
+    ...(status ? [{ name: 'status', value: termText(status) }] : []),
     ...placeFacts(place),
     ...(place?.datum ? [{ name: 'place datum', value: place.datum.name }] : []),
     ...(place?.accuracy ? [{ name: 'place accuracy', value: place.accuracy.written }] : []),
