@@ -76,6 +76,12 @@ describe('the tables', () => {
     expect(hole).toMatchObject({ diameter_mm: '', diameter_written: '?' });
   });
 
+  test('keep the marks of a date that the notes doubt or give as about', async () => {
+    const facts = await tableOf('began ~2026-05-04\nfinished 2026-05-06?\n', 'well');
+    const valueOfFact = (fact: string) => facts.find((each) => each.fact === fact)?.value;
+    expect([valueOfFact('began'), valueOfFact('finished')]).toEqual(['~2026-05-04', '2026-05-06?']);
+  });
+
   test.each(sampleLogs)('of %s have as many cells in each row, and lose nothing that was written', async (_, text) => {
     const { files } = await made(text);
     const cells = new Set(files.flatMap(({ content }) => rowsOf(content).flat()));

@@ -1,4 +1,4 @@
-import { termText } from '../../../drawing/words.ts';
+import { momentText, termText } from '../../../drawing/words.ts';
 import type { Shift, WellLog } from '../../../model/log.ts';
 import { type CsvTable, depth, interval, period, remarkAndLine, table, text, word, words } from '../column.ts';
 
@@ -43,9 +43,7 @@ function headFacts({
     ...(ground?.elevation ? [{ name: 'ground elevation', value: ground.elevation.written }] : []),
     ...(ground?.accuracy ? [{ name: 'ground accuracy', value: ground.accuracy.written }] : []),
     ...(ground?.datum ? [{ name: 'ground datum', value: ground.datum.name }] : []),
-    ...Object.entries(moments).flatMap(([name, each]) =>
-      each === null ? [] : [{ name, value: [each.date ?? '?', each.time ?? ''].join(' ').trim() }],
-    ),
+    ...Object.entries(moments).flatMap(([name, each]) => (each === null ? [] : [{ name, value: momentText(each) }])),
   ];
 }
 
