@@ -1,3 +1,4 @@
+import { remembered } from '../../grammar/remembered.ts';
 import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { suggestAllow } from './completion/allow.ts';
@@ -40,16 +41,8 @@ const sources: readonly SuggestionSource[] = [
   suggestDates,
 ];
 
-const wordsOf = new WeakMap<Suggestion, string>();
-
 /** What a suggestion is matched with, a blank before each word. */
-function matched(suggestion: Suggestion): string {
-  const known = wordsOf.get(suggestion);
-  if (known !== undefined) return known;
-  const words = ` ${suggestion.filter.toLowerCase()}`;
-  wordsOf.set(suggestion, words);
-  return words;
-}
+const matched = remembered(({ filter }: Suggestion): string => ` ${filter.toLowerCase()}`);
 
 /** True where a word of what it is matched with begins as the letters typed do. */
 const begins = (suggestion: Suggestion, typed: string): boolean => matched(suggestion).includes(` ${typed}`);

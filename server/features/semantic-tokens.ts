@@ -1,3 +1,4 @@
+import { remembered } from '../../grammar/remembered.ts';
 import type { Columns } from '../../grammar/span.ts';
 import type { Item, Line, Quantity, Value } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
@@ -71,16 +72,8 @@ function readTokens(line: Line): readonly LineToken[] {
   return inOrder(tokens, line.text.length);
 }
 
-const known = new WeakMap<Line, readonly LineToken[]>();
-
 /** The tokens of a line, from left to right, none over another. */
-export function tokensOf(line: Line): readonly LineToken[] {
-  const before = known.get(line);
-  if (before !== undefined) return before;
-  const tokens = readTokens(line);
-  known.set(line, tokens);
-  return tokens;
-}
+export const tokensOf = remembered(readTokens);
 
 /** The tokens of every line from `first` to `last`. */
 export const semanticTokens = ({ tree }: Snapshot, first: number, last: number): readonly (readonly LineToken[])[] =>

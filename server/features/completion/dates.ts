@@ -1,3 +1,4 @@
+import { remembered } from '../../../grammar/remembered.ts';
 import type { Row, Slot } from '../../../grammar/table.ts';
 import type { Item, Line } from '../../../grammar/tree.ts';
 import { lackedBy } from '../next-item.ts';
@@ -12,13 +13,15 @@ const datesOf = ({ value }: Item): readonly string[] => {
   return moments.flatMap(({ date }) => (date === null ? [] : [date]));
 };
 
-const datesIn = (lines: readonly Line[]): readonly string[] => lines.flatMap(({ items }) => items.flatMap(datesOf));
+const datesOn = remembered(({ items }: Line): readonly string[] => items.flatMap(datesOf));
+
+const datesIn = (lines: readonly Line[]): readonly string[] => lines.flatMap(datesOn);
 
 /** The dates of the log: those above from the nearest up, then those below. */
-const datesAround = (place: CompletionPlace): readonly string[] => [
+const datesAround = remembered((place: CompletionPlace): readonly string[] => [
   ...datesIn([...linesAbove(place)].reverse()),
   ...datesIn(linesBelow(place)),
-];
+]);
 
 const dayLong = 86_400_000;
 /** Work that took longer is not told day by day. */

@@ -2,9 +2,10 @@ import type { Slot } from '../../../grammar/table.ts';
 import type { ListId, Term } from '../../../grammar/terms/term.ts';
 import { listTitle, termsOf } from '../words.ts';
 import { type CompletionPlace, linesAround } from './place.ts';
+import { type Pool, poolOf, usedFirst } from './pool.ts';
 import { depthsWritten, listsOf, openSlots, touchesNumber } from './slots.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
-import { usedFirst, usedWords } from './used-words.ts';
+import { usedWords } from './used-words.ts';
 
 const suggestionOf = (list: ListId, term: Term): Suggestion =>
   plain('term', term.name, listTitle(list).toLowerCase(), {
@@ -48,7 +49,18 @@ function suggestionsOfSlots(slots: readonly Slot[]): readonly Suggestion[] {
   });
 }
 
-const multiword = /\s/;
+const pools = new Map<string, Pool>();
+
+/** The pool of those slots; the slots that a row's lines may lack are few sets, met again and again. */
+function poolOfSlots(row: string, slots: readonly Slot[]): Pool {
+  const key = `${row}: ${slots.map(({ slot }) => slot).join()}`;
+  let pool = pools.get(key);
+  if (pool === undefined) {
+    pool = poolOf(suggestionsOfSlots(slots));
+    pools.set(key, pool);
+  }
+  return pool;
+}
 
 /** The words right before the cursor, longest run first, each with where it begins. */
 function runsBefore({ before }: CompletionPlace): readonly (readonly [string, number])[] {
@@ -62,7 +74,7 @@ function runsBefore({ before }: CompletionPlace): readonly (readonly [string, nu
 
 /** A term of several words replaces those of its words that are typed already. */
 function withTypedWords(suggestion: Suggestion, runs: readonly (readonly [string, number])[]): Suggestion {
-  if (!multiword.test(suggestion.label)) return suggestion;
+  if (!suggestion.label.includes(' ')) return suggestion;
   const run = runs.find(([typed]) => suggestion.label.toLowerCase().startsWith(typed));
   return run === undefined ? suggestion : { ...suggestion, filter: suggestion.label, from: run[1] };
 }
@@ -72,6 +84,8 @@ export const suggestItems: SuggestionSource = (place) => {
   if (place.where !== 'body' || place.row?.body !== 'items') return [];
   if (touchesNumber(place) || !depthsWritten(place)) return [];
   const runs = runsBefore(place);
-  const ranked = usedFirst(suggestionsOfSlots(openSlots(place)), usedWords(linesAround(place)), place.around.used);
+  const pool = poolOfSlots(place.row.id, openSlots(place));
+  const letter = place.word.charAt(0).toLowerCase();
+  const ranked = usedFirst(pool, letter, usedWords(linesAround(place)), place.around.used);
   return runs.length === 0 ? ranked : ranked.map((suggestion) => withTypedWords(suggestion, runs));
 };

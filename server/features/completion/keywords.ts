@@ -1,3 +1,4 @@
+import { remembered } from '../../../grammar/remembered.ts';
 import { type Row, rowsUnder, table } from '../../../grammar/table.ts';
 import { snippetOf, type Template, templates } from '../../../grammar/templates.ts';
 import { unitById } from '../../../grammar/units.ts';
@@ -22,15 +23,19 @@ function snippetOfRow(row: Row, keyword: string): string {
   return `${keyword} ${depthsOf[row.depths]}$0`;
 }
 
-const suggestionOf = (row: Row, place: CompletionPlace): Suggestion => {
+const keywordOf = remembered((row: Row): Suggestion => {
   const keyword = row.keywords[0] ?? row.id;
   return plain('keyword', keyword, row.doc, {
     insert: snippetOfRow(row, keyword),
     snippet: true,
     filter: row.keywords.join(' '),
     about: { kind: 'row', id: row.id },
-    opens: row.depths === 'none' && (knowsHeadValues(row, place) || knowsDates(row, place)),
   });
+});
+
+const suggestionOf = (row: Row, place: CompletionPlace): Suggestion => {
+  const opens = row.depths === 'none' && (knowsHeadValues(row, place) || knowsDates(row, place));
+  return opens ? { ...keywordOf(row), opens } : keywordOf(row);
 };
 
 const wholeOf = (template: Template, { snapshot }: CompletionPlace): Suggestion => {
@@ -46,12 +51,12 @@ const wholeOf = (template: Template, { snapshot }: CompletionPlace): Suggestion 
 const fileRows = table.filter(({ where }) => where === 'file');
 const mainRows = table.filter(({ where }) => where === 'section' || where === 'line');
 
-const rowsIn = ({ snapshot, at }: CompletionPlace, first: number): ReadonlySet<string> =>
-  new Set(
-    snapshot.tree.lines.flatMap(({ row }, number) =>
-      row === null || number === at.line || number < first ? [] : [row],
-    ),
-  );
+function rowsIn({ snapshot, at }: CompletionPlace, first: number): ReadonlySet<string> {
+  const rows = new Set<string>();
+  for (const [number, { row }] of snapshot.tree.lines.entries())
+    if (row !== null && number !== at.line && number >= first) rows.add(row);
+  return rows;
+}
 
 const isString = (section: string): boolean => ['casing', 'liner', 'screen'].includes(section);
 

@@ -1,9 +1,10 @@
 import { parseLines, splitLines } from '../../../grammar/index.ts';
-import { readLine, startOfFile } from '../../../grammar/sections.ts';
+import { remembered } from '../../../grammar/remembered.ts';
+import { type Context, readLine, startOfFile } from '../../../grammar/sections.ts';
 import type { Line, Tree } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import { type Cells, cellsOf, isWritable } from './cells.ts';
-import { layOut, type Widths, widthsOf } from './layout.ts';
+import { areSameWidths, layOut, ownWidths, type Widths, widened } from './layout.ts';
 
 /** Where remarks and comments begin, where the line leaves room. */
 const remarkColumn = 50;
@@ -28,87 +29,90 @@ function setIn(line: Line): string {
   return line.keyword === null ? `  ${body}` : line.text.trimEnd();
 }
 
-interface Block {
-  readonly cells: readonly (Cells | null)[];
-  readonly widths: ReadonlyMap<string, Widths>;
+/** A line that can be written from its items, and the width that it takes. */
+interface Written {
+  readonly cells: Cells;
+  readonly own: Widths;
 }
 
-/* A line stays the same object for as long as nobody edits it. */
-const cellsKnown = new WeakMap<Line, Cells | null>();
+const writtenOf = remembered((line: Line): Written | null => {
+  if (!isWritable(line)) return null;
+  const cells = cellsOf(line);
+  return { cells, own: ownWidths(cells) };
+});
 
-function cellsIn(line: Line): Cells | null {
-  const before = cellsKnown.get(line);
-  if (before !== undefined) return before;
-  const cells = isWritable(line) ? cellsOf(line) : null;
-  cellsKnown.set(line, cells);
-  return cells;
+/** The lines that line up with each other, as far as they were looked at. */
+interface Group {
+  widths: Widths;
 }
 
-/** Lines up within a block: the depth lines under one keyword, or the header lines of the whole file. */
-function blocksOf(lines: readonly Line[]): { cells: (Cells | null)[]; groups: string[] } {
-  let block = 0;
-  const groups: string[] = [];
-  const cells = lines.map((line) => {
-    if (line.keyword && line.keyword.id === line.section) block += 1;
-    const each = cellsIn(line);
-    groups.push(each?.kind === 'header' ? 'header' : `${block} ${each?.row ?? ''}`);
-    return each;
+/**
+ * The group of each line; null for one that is only set in. Lines of the same row line up within a block, which is what
+ * stands under one keyword; the lines of the head do in the whole file.
+ */
+function groupsOf(lines: readonly Line[]): readonly (Group | null)[] {
+  const head = new Map<string, Group>();
+  let block = new Map<string, Group>();
+  return lines.map((line) => {
+    if (line.keyword !== null && line.keyword.id === line.section) block = new Map();
+    const written = writtenOf(line);
+    if (written === null) return null;
+    const { cells, own } = written;
+    const [groups, name] = cells.kind === 'header' ? [head, ''] : [block, cells.row];
+    const group = groups.get(name);
+    if (group === undefined) {
+      const begun = { widths: own };
+      groups.set(name, begun);
+      return begun;
+    }
+    if (!areSameWidths(group.widths, own)) group.widths = widened(group.widths, own);
+    return group;
   });
-  return { cells, groups };
-}
-
-function measure(lines: readonly Line[]): Block & { groups: readonly string[] } {
-  const { cells, groups } = blocksOf(lines);
-  const members = new Map<string, Cells[]>();
-  for (const [at, each] of cells.entries()) {
-    const group = groups[at] ?? '';
-    if (each === null) continue;
-    const same = members.get(group);
-    if (same) same.push(each);
-    else members.set(group, [each]);
-  }
-  const widths = new Map([...members].map(([group, each]) => [group, widthsOf(each)] as const));
-  return { cells, widths, groups };
 }
 
 /** The context that a line was read in: that of the section it stands in. */
-const contextOf = (above: Line | undefined, hasString: boolean) =>
+const contextOf = (above: Line | undefined, hasString: boolean): Context =>
   above ? { section: above.section, hasString } : startOfFile;
 
 /** The text of every line, long forms written out and columns lined up. A line whose meaning would change stays as it is. */
 export function formatLines(tree: Tree): string[] {
   const { lines } = tree;
-  const { cells, widths, groups } = measure(lines);
+  const groups = groupsOf(lines);
   let hasString = false;
   return lines.map((line, at) => {
     const context = contextOf(lines[at - 1], hasString);
     hasString ||= line.section === 'casing' || line.section === 'liner' || line.section === 'screen';
-    const each = cells[at];
-    const shared = widths.get(groups[at] ?? '');
-    if (!each || !shared) return setIn(line);
-    const text = withTail(layOut(each, shared, line.section), tail(line));
-    return text === line.text || keepsMeaning(line, text, context) ? text : setIn(line);
+    const group = groups[at] ?? null;
+    return group === null ? setIn(line) : textOf(line, group.widths, context);
   });
 }
 
-interface Kept {
-  readonly text: string;
+interface Laid {
+  readonly widths: Widths;
   readonly hasString: boolean;
-  readonly keeps: boolean;
+  readonly text: string;
 }
 
-const keptKnown = new WeakMap<Line, Kept>();
+const laid = new WeakMap<Line, Laid>();
 
-/** True where the text says in its place what the line says; the section of a line is a part of the line. */
-function keepsMeaning(line: Line, text: string, context: typeof startOfFile): boolean {
-  const before = keptKnown.get(line);
-  if (before?.text === text && before.hasString === context.hasString) return before.keeps;
-  const keeps = saysTheSame(line, text, context);
-  keptKnown.set(line, { text, hasString: context.hasString, keeps });
-  return keeps;
+/** The text of a line in columns of those widths; the section that it is read in is a part of the line. */
+function textOf(line: Line, widths: Widths, context: Context): string {
+  const before = laid.get(line);
+  if (before !== undefined && before.hasString === context.hasString && areSameWidths(before.widths, widths))
+    return before.text;
+  const text = layLine(line, widths, context);
+  laid.set(line, { widths, hasString: context.hasString, text });
+  return text;
 }
 
-function saysTheSame(line: Line, text: string, context: typeof startOfFile): boolean {
+function layLine(line: Line, widths: Widths, context: Context): string {
+  const written = writtenOf(line);
+  if (written === null) return setIn(line);
+  const text = withTail(layOut(written.cells, widths, line.section), tail(line));
+  return text === line.text || saysTheSame(line, text, context) ? text : setIn(line);
+}
+
+function saysTheSame(line: Line, text: string, context: Context): boolean {
   const again = readLine(text, context).line;
   const problems = line.problems.filter((each) => each.code !== 'interval-without-dash');
   return meaningOf(again) === meaningOf({ ...line, problems });

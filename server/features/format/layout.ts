@@ -30,15 +30,25 @@ export const depthWidths = (cells: readonly DepthCells[]): DepthWidths => ({
   bottom: Math.max(leastDepth, widest(cells.map((each) => each.bottom))),
 });
 
-/** The widths of a group of lines. */
-export function widthsOf(cells: readonly Cells[]): Widths {
-  return {
-    ...depthWidths(cells),
-    first: widest(cells.map((each) => each.columns[0] ?? '')),
-    whole: widest(cells.map((each) => wholePart(each.columns[1] ?? ''))),
-    keyword: Math.max(leastKeyword, widest(cells.map((each) => each.keyword))),
-  };
-}
+/** The widths that a line takes by itself. */
+export const ownWidths = (cells: Cells): Widths => ({
+  ...depthWidths([cells]),
+  first: (cells.columns[0] ?? '').length,
+  whole: wholePart(cells.columns[1] ?? '').length,
+  keyword: Math.max(leastKeyword, cells.keyword.length),
+});
+
+/** The widths of two groups of lines together. */
+export const widened = (a: Widths, b: Widths): Widths => ({
+  top: Math.max(a.top, b.top),
+  bottom: Math.max(a.bottom, b.bottom),
+  first: Math.max(a.first, b.first),
+  whole: Math.max(a.whole, b.whole),
+  keyword: Math.max(a.keyword, b.keyword),
+});
+
+export const areSameWidths = (a: Widths, b: Widths): boolean =>
+  a.top === b.top && a.bottom === b.bottom && a.first === b.first && a.whole === b.whole && a.keyword === b.keyword;
 
 const pad = (text: string, width: number): string => text.padEnd(width);
 

@@ -1,3 +1,4 @@
+import { remembered } from '../../../grammar/remembered.ts';
 import { readLine } from '../../../grammar/sections.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
@@ -25,16 +26,8 @@ function withDepths(line: Line, text: string): string {
 
 const behindDepths = ({ text, depths }: Line): string => text.slice(depths?.end ?? 0).trim();
 
-const known = new WeakMap<Line, ReturnType<typeof depthCells> | null>();
-
 /** The depths of a line as they are laid out; null where they are not. */
-function cellsOf(line: Line): ReturnType<typeof depthCells> | null {
-  const held = known.get(line);
-  if (held !== undefined) return held;
-  const cells = isInterval(line) && isWritable(line) ? depthCells(line) : null;
-  known.set(line, cells);
-  return cells;
-}
+const cellsOf = remembered((line: Line) => (isInterval(line) && isWritable(line) ? depthCells(line) : null));
 
 /** Puts the depths of a section's lines into columns; words stay as they were typed. Only the first `most` lines are moved, by the width of all. */
 export function linedUp(lines: readonly Line[], most = Number.POSITIVE_INFINITY): LinedUp {

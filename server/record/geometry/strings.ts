@@ -1,3 +1,4 @@
+import { remembered } from '../../../grammar/remembered.ts';
 import type { Period, PipeSize, PipeString, Screen } from '../../model/log.ts';
 import { bottomOf, inDoubt, intervalInDoubt, type Stretch, stretchOf, topOf } from '../intervals.ts';
 import { type Layer, layered } from './layers.ts';
@@ -22,30 +23,17 @@ export function standingDuring(string: PipeString, work: Period | null): Standin
   return pulled === 'before' ? 'gone' : 'stands';
 }
 
-/** Keeps what was worked out of a string, which never changes once the log is built. */
-function kept<T>(work: (string: PipeString) => T): (string: PipeString) => T {
-  const found = new WeakMap<PipeString, { readonly value: T }>();
-  return (string) => {
-    let entry = found.get(string);
-    if (!entry) {
-      entry = { value: work(string) };
-      found.set(string, entry);
-    }
-    return entry.value;
-  };
-}
-
 /** True where a size of pipe is in doubt. */
 export const sizeInDoubt = ({ outside, wall, inside, nominal, schedule, sdr }: PipeSize): boolean =>
   [outside, wall, inside, nominal, schedule, sdr].some(inDoubt);
 
 /** True where the depths or the size of a string, or of a screen on it, are in doubt. */
-export const stringInDoubt = kept(({ interval, size, screens }): boolean =>
+export const stringInDoubt = remembered(({ interval, size, screens }: PipeString): boolean =>
   [{ interval, size }, ...screens].some((part) => intervalInDoubt(part.interval) || sizeInDoubt(part.size)),
 );
 
 /** The stretch that a string and the screens on it take up; null where its depths are not known. */
-export const extentOf = kept((string): Stretch | null => {
+export const extentOf = remembered((string: PipeString): Stretch | null => {
   const own = stretchOf(string.interval);
   if (!own) return null;
   let { top, bottom } = own;
@@ -63,7 +51,7 @@ export interface Outside {
 }
 
 /** The outside of a string from the top down, without overlap: its screens with their own diameter, else the pipe. */
-export const outsidesOf = kept((string): Layer<Outside>[] =>
+export const outsidesOf = remembered((string: PipeString): Layer<Outside>[] =>
   layered([
     ...string.screens.flatMap((screen) => layerOf(screen, outsideOfScreen(screen, string))),
     ...layerOf(string, string.size.outsideDiameter),
