@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Clause } from '../packs/clause.ts';
 import type { LimitInForce } from '../packs/limits.ts';
 
@@ -6,8 +7,8 @@ export const saidBy = ({ text, known, uncertain, section }: Clause, pack: string
   `${text} (${[
     pack,
     section,
-    known === 'remembered' ? 'from memory' : null,
-    uncertain === null ? null : 'reading not certain',
+    known === 'remembered' ? l10n.t('from memory') : null,
+    uncertain === null ? null : l10n.t('reading not certain'),
   ]
     .filter((part) => part !== null)
     .join(', ')})`;

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Measure, Moment } from '../model/log.ts';
 import { fix } from './fixes.ts';
 import type { Fix, Report } from './rule.ts';
@@ -29,7 +30,7 @@ const nameOf = (value: Doubtable): string => (isMeasure(value) ? value.written :
 
 function doubtFix(value: Doubtable): Fix {
   const at = markAt(value);
-  return fix(`Mark ${nameOf(value)} as doubtful, to ask the crew`, [
+  return fix(l10n.t('Mark {0} as doubtful, to ask the crew', nameOf(value)), [
     { span: { line: value.span.line, start: at, end: at }, text: '?' },
   ]);
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { applyAllows } from './allows.ts';
 import { doubtFixes, isAsked } from './doubts.ts';
 import { folderRules } from './folder/index.ts';
@@ -21,7 +22,11 @@ const failure = (rule: Rule, error: unknown): Finding => ({
   rule: internalError,
   severity: 'warning',
   span: { line: 0, start: 0, end: 0 },
-  message: `the rule ${rule.id} failed and was left out: ${error instanceof Error ? error.message : String(error)}; the other rules were run`,
+  message: l10n.t(
+    'the rule {0} failed and was left out: {1}; the other rules were run',
+    rule.id,
+    error instanceof Error ? error.message : String(error),
+  ),
 });
 
 /** A report with the fixes that mark its values as doubtful after its own. */

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Columns, Span } from '../../grammar/span.ts';
 import type { Depth, Interval, Measure } from '../model/log.ts';
 import { figureIn, shortened } from './messages.ts';
@@ -17,7 +18,7 @@ export const fix = (
 
 /** A fix that writes `text` over one place. */
 export const overwrite = (span: Span, text: string, options: Partial<Pick<Fix, 'preferred' | 'safe'>> = {}): Fix =>
-  fix(`Write "${text}"`, [{ span, text }], options);
+  fix(l10n.t('Write "{0}"', text), [{ span, text }], options);
 
 /** A line put in after `line`; it is indented by two blanks. */
 export const lineAfter = (line: number, lineText: string, added: string): Edit => ({
@@ -53,7 +54,7 @@ export function exchangeEnds({ top, bottom, span }: Interval, text: string): Fix
     { span: top.span, text: written(bottom.span) },
     { span: bottom.span, text: written(top.span) },
   ];
-  return [fix('Exchange the two depths', edits, { preferred: true })];
+  return [fix(l10n.t('Exchange the two depths'), edits, { preferred: true })];
 }
 
 /** A fix that puts `text` in behind a place. */
@@ -86,7 +87,7 @@ export function keepAsRemark({ line, start, end }: Span, lineText: string): Fix[
           { span: { line, start: before, end }, text: '' },
           { span: { line, start: last, end: lineText.length }, text: `  ; ${written}` },
         ];
-  return before === 0 ? [] : [fix(`Keep "${shortened(written)}" as a remark`, edits)];
+  return before === 0 ? [] : [fix(l10n.t('Keep "{0}" as a remark', shortened(written)), edits)];
 }
 
 interface Placed {
@@ -101,5 +102,5 @@ export function contactBetween(upper: Placed, lower: Placed): Fix[] {
     return [];
   const middle = (base.value + top.value) / 2;
   const edits = [base, top].map((place) => ({ span: place.span, text: `~${depthAs(place, middle)}` }));
-  return [fix('Put the contact about halfway, marked ~', edits)];
+  return [fix(l10n.t('Put the contact about halfway, marked ~'), edits)];
 }

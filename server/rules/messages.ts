@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Unit, unitById } from '../../grammar/units.ts';
 import type { FileUnits, Interval } from '../model/log.ts';
 
@@ -5,18 +6,21 @@ const signs: Readonly<Record<string, string>> = {
   m3: 'm³',
   ft3: 'ft³',
   yd3: 'yd³',
-  'gal-us': 'US gal',
-  'gal-imp': 'imp. gal',
-  'gpm-us': 'US gpm',
-  'gpm-imp': 'imp. gpm',
   'kg/m3': 'kg/m³',
   'm3/h': 'm³/h',
   'm3/d': 'm³/d',
   'm3/min': 'm³/min',
 };
 
+const gallonSigns: Readonly<Record<string, () => string>> = {
+  'gal-us': () => l10n.t('US gal'),
+  'gal-imp': () => l10n.t('imp. gal'),
+  'gpm-us': () => l10n.t('US gpm'),
+  'gpm-imp': () => l10n.t('imp. gpm'),
+};
+
 /** A unit as a message shows it: `m³` for `m3`. */
-export const unitSign = (id: string): string => signs[id] ?? id;
+export const unitSign = (id: string): string => signs[id] ?? gallonSigns[id]?.() ?? id;
 
 /** A number to `significant` digits, whole numbers kept whole, with no zeros at its end. */
 export function numberText(value: number, significant = 3): string {
@@ -62,11 +66,11 @@ export const valueText = (si: number, id: string, significant = 3): string =>
 
 /** `a`, `a or b`, `a, b or c`. */
 export const orList = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
+  names.length < 2 ? (names[0] ?? '') : l10n.t('{0} or {1}', names.slice(0, -1).join(', '), names.at(-1) ?? '');
 
 /** `; did you mean a or b?`, or nothing where no name is near. */
 export const didYouMean = (names: readonly string[]): string =>
-  names.length === 0 ? '' : `; did you mean ${orList(names)}?`;
+  names.length === 0 ? '' : l10n.t('; did you mean {0}?', orList(names));
 
 /** A SI value as a number of the unit `id`, for a fix to write: at most three digits after the point. */
 export const figureIn = (si: number, id: string): string => String(Number(inUnit(si, id).toFixed(3)));

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, Measure, PipeString, Stratum, WellLog } from '../model/log.ts';
 import type { FillRecord } from '../record/record.ts';
 import { bottomOf, topOf } from './columns.ts';
@@ -28,9 +29,24 @@ export function isDriven(string: PipeString, { hole }: WellLog): boolean {
   );
 }
 
+/** In French every one of them is masculine and begins with a consonant, so that "le {0}" and "du {0}" hold. */
+const kindWords: Readonly<Record<PipeString['kind'] | Fill['kind'], () => string>> = {
+  casing: () => l10n.t('casing'),
+  liner: () => l10n.t('liner'),
+  screen: () => l10n.t('screen'),
+  grout: () => l10n.t('grout'),
+  seal: () => l10n.t('seal'),
+  pack: () => l10n.t('pack'),
+  plug: () => l10n.t('plug'),
+  abandonment: () => l10n.t('abandonment'),
+};
+
+/** What stands in the hole or the annulus, in a sentence. */
+export const kindText = ({ kind }: { readonly kind: keyof typeof kindWords }): string => kindWords[kind]();
+
 /** `casing 0 – 7.2 m`. */
 export const stringText = (string: PipeString, { units }: WellLog): string =>
-  `${string.kind} ${intervalText(string.interval, units)}`;
+  `${kindText(string)} ${intervalText(string.interval, units)}`;
 
 /** Length of a string in metres as it was set, before it was cut; null where an end is not known. */
 export function lengthAsSet(string: PipeString): number | null {

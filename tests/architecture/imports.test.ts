@@ -46,7 +46,7 @@ const layers: Readonly<Record<string, Layer>> = {
   'server/rules': {
     values: ['grammar', 'server/model', 'server/record', 'server/packs'],
     types: ['server/analysis'],
-    packages: ['fastest-levenshtein', 'zod'],
+    packages: ['@vscode/l10n', 'fastest-levenshtein', 'zod'],
     why: 'a rule reads figures from the record and computes none',
   },
   'server/analysis': {
