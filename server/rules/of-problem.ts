@@ -31,7 +31,9 @@ const shown = (problem: ProblemOnLine): ProblemOnLine => ({
   ...problem,
   written: shortened(problem.written),
   meant: problem.meant.map(shortened),
-  facts: Object.fromEntries(Object.entries(problem.facts).map(([name, fact]) => [name, shortened(fact)])),
+  facts: Object.fromEntries(
+    Object.entries(problem.facts).map(([name, fact]) => [name, name === 'doc' ? fact : shortened(fact)]),
+  ),
 });
 
 const reportOf = (problem: ProblemOnLine, { message, safe, fixes }: Wording, { tree }: RuleContext): Report => ({

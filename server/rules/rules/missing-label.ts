@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -13,6 +14,7 @@ export const rule: Rule = {
   flagged: [{ text: 'test pump 40 L/min, [[50 m]]', fixed: 'test pump 40 L/min, intake 50 m' }],
   silent: [{ text: 'test pump 40 L/min, intake 50 m' }],
   check: ofProblem('missing-label', {
-    message: ({ written, meant }) => `"${written}" needs the word before it that says what it is${didYouMean(meant)}`,
+    message: ({ written, meant }) =>
+      `${l10n.t('"{0}" needs the word before it that says what it is', written)}${didYouMean(meant)}`,
   }),
 };

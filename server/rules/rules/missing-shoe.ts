@@ -1,4 +1,5 @@
-import type { PipeString } from '../../model/log.ts';
+import * as l10n from '@vscode/l10n';
+import type { PipeString, WellLog } from '../../model/log.ts';
 import { isPermanent } from '../../record/strings/standing.ts';
 import { bottomOf } from '../columns.ts';
 import { fix, lineAfter } from '../fixes.ts';
@@ -9,25 +10,55 @@ import { isDriven, isMetal, isSeal, stratumAt, stringText } from '../strings.ts'
 
 interface Reason {
   readonly severity: Severity;
-  readonly why: string;
+  /** The message, given the string and the place of its foot. */
+  readonly words: (string: string, foot: string | null) => string;
 }
+
+const drivenWords: Reason['words'] = (string, foot) =>
+  foot === null
+    ? l10n.t(
+        'no shoe is logged for {0}: driven casing needs one, so that its foot neither collapses nor tears; add the shoe, or ask the crew whether one was fitted',
+        string,
+      )
+    : l10n.t(
+        'no shoe is logged for {0}: driven casing needs one, so that its foot neither collapses nor tears; add the shoe at {1}, or ask the crew whether one was fitted',
+        string,
+        foot,
+      );
+
+const groutedWords: Reason['words'] = (string, foot) =>
+  foot === null
+    ? l10n.t(
+        'no shoe is logged for {0}: where casing is set in a grouted oversize hole, a shoe still guides and protects its foot; add the shoe, or ask the crew whether one was fitted',
+        string,
+      )
+    : l10n.t(
+        'no shoe is logged for {0}: where casing is set in a grouted oversize hole, a shoe still guides and protects its foot; add the shoe at {1}, or ask the crew whether one was fitted',
+        string,
+        foot,
+      );
 
 const isGrouted = (string: PipeString): boolean => string.fills.some(isSeal);
 
 function reasonFor(string: PipeString, { log }: RuleContext): Reason | null {
-  if (isDriven(string, log))
-    return { severity: 'error', why: 'driven casing needs one, so that its foot neither collapses nor tears' };
-  if (isGrouted(string))
-    return {
-      severity: 'hint',
-      why: 'where casing is set in a grouted oversize hole, a shoe still guides and protects its foot',
-    };
+  if (isDriven(string, log)) return { severity: 'error', words: drivenWords };
+  if (isGrouted(string)) return { severity: 'hint', words: groutedWords };
   const foot = bottomOf(string);
-  const ground = foot === null ? null : stratumAt(log, foot);
+  return foot === null ? null : rockReason(foot, log);
+}
+
+function rockReason(foot: number, log: WellLog): Reason | null {
+  const ground = stratumAt(log, foot);
   if (!ground?.ground?.rock) return null;
   return {
     severity: 'warning',
-    why: `it is seated in rock (${ground.description}) with no grout logged, where the shoe makes the seat`,
+    words: (text) =>
+      l10n.t(
+        'no shoe is logged for {0}: it is seated in rock ({1}) with no grout logged, where the shoe makes the seat; add the shoe at {2}, or ask the crew whether one was fitted',
+        text,
+        ground.description,
+        depthText(foot, log.units),
+      ),
   };
 }
 
@@ -38,17 +69,19 @@ const needsNone = (string: PipeString): boolean =>
   !isPermanent(string) ||
   !isMetal(string);
 
-function reportOf(string: PipeString, { severity, why }: Reason, { tree, log }: RuleContext): Report {
+function reportOf(string: PipeString, { severity, words }: Reason, { tree, log }: RuleContext): Report {
   const foot = string.interval.bottom;
-  const at = foot?.value === null || foot === null ? '' : ` at ${depthText(foot.value, log.units)}`;
+  const at = foot === null || foot.value === null ? null : depthText(foot.value, log.units);
   const line = (depth: string) => lineAfter(string.line, tree.lines[string.line]?.text ?? '', `shoe  ${depth}`);
   return {
     span: foot?.span ?? string.span,
     severity,
-    message: `no shoe is logged for ${stringText(string, log)}: ${why}; add the shoe${at}, or ask the crew whether one was fitted`,
+    message: words(stringText(string, log), at),
     fixes: () => [
-      fix('Add a shoe line with ?, to ask the crew', [line('?')], { preferred: true }),
-      ...(foot && foot.value !== null ? [fix('Add a shoe at the foot of the string', [line(foot.written)])] : []),
+      fix(l10n.t('Add a shoe line with ?, to ask the crew'), [line('?')], { preferred: true }),
+      ...(foot && foot.value !== null
+        ? [fix(l10n.t('Add a shoe at the foot of the string'), [line(foot.written)])]
+        : []),
     ],
   };
 }

@@ -1,7 +1,13 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import { overwrite } from '../fixes.ts';
-import { ofProblem } from '../of-problem.ts';
+import { ofProblem, type ProblemOnLine } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
+
+const messageOf = ({ written, facts: { doc } }: ProblemOnLine): string =>
+  doc
+    ? l10n.t('"{0}" needs its value after it ({1}); write it, or ? to ask the crew', written, l10n.t(doc))
+    : l10n.t('"{0}" needs its value after it; write it, or ? to ask the crew', written);
 
 /** A label with no value after it. */
 export const rule: Rule = {
@@ -15,8 +21,7 @@ export const rule: Rule = {
   flagged: [{ text: 'test pump 40 L/min, [[intake]]', fixed: 'test pump 40 L/min, intake ?' }],
   silent: [{ text: 'test pump 40 L/min, intake ?' }],
   check: ofProblem('missing-value', {
-    message: ({ written, facts }) =>
-      `"${written}" needs its value after it${facts.doc ? ` (${facts.doc})` : ''}; write it, or ? to ask the crew`,
+    message: messageOf,
 
     fixes: (problem) => [overwrite(spanAt(problem.line, problem), `${problem.written} ?`, { preferred: true })],
   }),

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
@@ -16,7 +17,24 @@ function reportOf(fill: Fill, string: PipeString, ratio: number, { log, limits }
   return {
     span: (fill.waterCement ?? fill.water ?? fill.bags)?.span ?? fill.span,
     doubts: [fill.waterCement, fill.water, fill.bags?.count],
-    message: `${fill.kind} ${where}: water to cement ${numberText(ratio)} by mass; at most ${numberText(most)}, ${askedText(limit)}${each ? `, and ${askedText(each)}` : ''}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags`,
+    message: each
+      ? l10n.t(
+          '{0} {1}: water to cement {2} by mass; at most {3}, {4}, and {5}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags',
+          fill.kind,
+          where,
+          numberText(ratio),
+          numberText(most),
+          askedText(limit),
+          askedText(each),
+        )
+      : l10n.t(
+          '{0} {1}: water to cement {2} by mass; at most {3}, {4}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags',
+          fill.kind,
+          where,
+          numberText(ratio),
+          numberText(most),
+          askedText(limit),
+        ),
     limit: limit.key,
   };
 }

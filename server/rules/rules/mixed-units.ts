@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, WellLog } from '../../model/log.ts';
 import type { Entry } from '../columns.ts';
 import { depthAs, fix } from '../fixes.ts';
@@ -26,7 +27,7 @@ function converted(entries: readonly Entry[], { units }: WellLog): Fix[] {
       ? []
       : [{ span: each.span, text: depthAs({ ...each, unit: units.depth, unitWritten: true }, each.value) }],
   );
-  return edits.length < others.length ? [] : [fix(`Write them in ${units.depth}`, edits)];
+  return edits.length < others.length ? [] : [fix(l10n.t('Write them in {0}', units.depth), edits)];
 }
 
 function reportOf(column: string, entries: readonly Entry[], log: WellLog): Report[] {
@@ -40,8 +41,13 @@ function reportOf(column: string, entries: readonly Entry[], log: WellLog): Repo
     {
       span: other.span,
       fixes: () => converted(entries, log),
-      message: `${column} is written in ${units.depth}, and here in ${other.unit}: both are read as they stand; make sure that each depth has its own unit`,
-      related: [{ span: usual.interval.span, message: `in ${units.depth}` }],
+      message: l10n.t(
+        '{0} is written in {1}, and here in {2}: both are read as they stand; make sure that each depth has its own unit',
+        column,
+        units.depth,
+        other.unit,
+      ),
+      related: [{ span: usual.interval.span, message: l10n.t('in {0}', units.depth) }],
     },
   ];
 }

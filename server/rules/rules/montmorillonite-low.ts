@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
@@ -14,7 +15,12 @@ function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext):
     {
       span: fill.montmorillonite.span,
       doubts: [fill.montmorillonite],
-      message: `the bentonite of this ${fill.kind} has ${valueText(share, '%')} montmorillonite: ${askedText(least)}, which is what swells; correct the share as the bag says`,
+      message: l10n.t(
+        'the bentonite of this {0} has {1} montmorillonite: {2}, which is what swells; correct the share as the bag says',
+        fill.kind,
+        valueText(share, '%'),
+        askedText(least),
+      ),
       limit: least.key,
     },
   ];

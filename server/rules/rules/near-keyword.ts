@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
@@ -17,8 +18,7 @@ export const rule: Rule = {
   ],
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2' }],
   check: ofProblem('near-keyword', {
-    message: ({ written, meant }) =>
-      `"${written}" is read as ${meant[0] ?? 'the nearest keyword'}; correct the spelling`,
+    message: ({ written, meant }) => l10n.t('"{0}" is read as {1}; correct the spelling', written, meant[0] ?? '?'),
     safe: true,
   }),
 };

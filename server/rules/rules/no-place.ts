@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { meantOrRemark, ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
@@ -13,7 +14,10 @@ export const rule: Rule = {
   silent: [{ text: 'disinfection 100 mg/L, 12 h' }],
   check: ofProblem('no-place', {
     message: ({ written }) =>
-      `"${written}" has no place on this line and is left out; give it its unit or its label, or put it in a remark after ;`,
+      l10n.t(
+        '"{0}" has no place on this line and is left out; give it its unit or its label, or put it in a remark after ;',
+        written,
+      ),
     fixes: meantOrRemark,
   }),
 };

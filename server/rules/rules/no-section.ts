@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { writeBefore } from '../fixes.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -14,10 +15,13 @@ export const rule: Rule = {
   silent: [{ text: 'well KH-04\nstrata\n0 - 3.8 clay' }],
   check: ofProblem('no-section', {
     message: ({ written }) =>
-      `"${written}" stands below no section, so it is not read; put hole, strata, water or another section above it`,
+      l10n.t(
+        '"{0}" stands below no section, so it is not read; put hole, strata, water or another section above it',
+        written,
+      ),
     fixes: ({ line }, text) =>
       ['strata', 'hole', 'water'].map((section) => ({
-        ...writeBefore(`Put ${section} above it`, line, text, `${section}\n  `),
+        ...writeBefore(l10n.t('Put {0} above it', section), line, text, `${section}\n  `),
         preferred: false,
       })),
   }),
