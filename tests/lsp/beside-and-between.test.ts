@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type {
   CodeAction,
   CodeLens,
@@ -14,21 +14,16 @@ import type {
   SymbolInformation,
   WorkspaceEdit,
 } from 'vscode-languageserver-protocol';
-import { type Bundle, bundleServer, Editor } from './editor.ts';
+import { type Editor, editorsOfTests } from './editor.ts';
 
-let bundle: Bundle;
+const startEditor = editorsOfTests();
 let editor: Editor;
 let folder: string;
 
-beforeAll(async () => {
-  bundle = await bundleServer();
+beforeAll(() => {
   folder = mkdtempSync(path.join(tmpdir(), 'drillhand-wells-'));
 });
-afterAll(() => {
-  bundle.remove();
-  rmSync(folder, { recursive: true, force: true });
-});
-afterEach(() => editor.stop());
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const uri = 'file:///wells/kestrel-hollow.well';
 const log = [
@@ -48,7 +43,7 @@ const range = (line: number, start: number, end: number) => ({ start: at(line, s
 const about = (more: object = {}) => ({ textDocument: { uri }, ...more });
 
 async function started(settings: unknown = null, text = log): Promise<void> {
-  editor = new Editor(bundle);
+  editor = startEditor();
   editor.settings = settings;
   await editor.begin({
     workspace: { configuration: true },
@@ -154,7 +149,7 @@ describe('through the folder', () => {
     );
     writeFileSync(path.join(folder, 'own.wellrules.json'), ownPack);
     writeFileSync(path.join(folder, 'b.well'), 'well KH-05\ntest pump 40 L/min\n  observed KH-04, r 30\n');
-    editor = new Editor(bundle);
+    editor = startEditor();
     await editor.request('initialize', {
       processId: process.pid,
       rootUri: null,

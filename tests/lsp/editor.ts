@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { build } from 'esbuild';
+import { afterAll, afterEach, beforeAll } from 'vitest';
 import {
   type ClientCapabilities,
   createMessageConnection,
@@ -58,7 +59,10 @@ export class Editor {
   readonly #waiting = new Set<() => void>();
   readonly exited: Promise<number | null>;
 
-  constructor(bundle: Bundle, args: readonly string[] = ['--stdio']) {
+  constructor(
+    readonly bundle: Bundle,
+    args: readonly string[] = ['--stdio'],
+  ) {
     this.process = spawn(process.execPath, [bundle.file, ...args], { stdio: ['pipe', 'pipe', 'pipe'] });
     const { stdin, stdout } = this.process;
     if (stdin === null || stdout === null) throw new Error('the server has no standard streams');
@@ -160,4 +164,48 @@ export class Editor {
   #wake(): void {
     for (const look of [...this.#waiting]) look();
   }
+}
+
+/** What the hooks of a file of tests give, and nothing outside its tests. */
+const given = <T>(value: T | null): T => {
+  if (value === null) throw new Error('the editors of a file are there within its tests');
+  return value;
+};
+
+/** The server, bundled for the tests of a file. */
+function bundleOfTests(): () => Bundle {
+  let bundle: Bundle | null = null;
+  beforeAll(async () => {
+    bundle = await bundleServer();
+  }, 60_000);
+  afterAll(() => bundle?.remove());
+  return () => given(bundle);
+}
+
+/** Starts editors for the tests of a file; each is stopped behind the test that started it. */
+export function editorsOfTests(): (args?: readonly string[]) => Editor {
+  const bundle = bundleOfTests();
+  const running: Editor[] = [];
+  afterEach(() => {
+    for (const editor of running.splice(0)) editor.stop();
+  });
+  return (args) => {
+    const editor = new Editor(bundle(), args);
+    running.push(editor);
+    return editor;
+  };
+}
+
+/** One editor for all tests of a file, begun before the first and ended behind the last. */
+export function editorOfTests(capabilities?: ClientCapabilities): () => Editor {
+  const bundle = bundleOfTests();
+  let editor: Editor | null = null;
+  beforeAll(async () => {
+    editor = new Editor(bundle());
+    await editor.begin(capabilities);
+  });
+  afterAll(async () => {
+    await editor?.end();
+  });
+  return () => given(editor);
 }

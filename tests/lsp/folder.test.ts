@@ -2,12 +2,12 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Diagnostic } from 'vscode-languageserver-protocol';
 import type { FolderWells } from '../../server/lsp/protocol.ts';
-import { type Bundle, bundleServer, Editor } from './editor.ts';
+import { type Editor, editorsOfTests } from './editor.ts';
 
-let bundle: Bundle;
+const startEditor = editorsOfTests();
 let editor: Editor;
 let root: string;
 
@@ -73,18 +73,11 @@ const fenPack = (value: number): string =>
 const low = 'rules fen-1\ncasing +0.4 - 30 pvc 114.3\n';
 const gapped = 'strata\n  0 - 4 clay\n  5 - 9 sand\n';
 
-beforeAll(async () => {
-  bundle = await bundleServer();
-});
-afterAll(() => bundle.remove());
 beforeEach(() => {
   root = mkdtempSync(path.join(tmpdir(), 'drillhand-folder-'));
-  editor = new Editor(bundle);
+  editor = startEditor();
 });
-afterEach(() => {
-  editor.stop();
-  rmSync(root, { recursive: true, force: true });
-});
+afterEach(() => rmSync(root, { recursive: true, force: true }));
 
 describe('packs of the workspace', () => {
   test('are known by their ids, wherever in the folder they stand, and read anew when they are saved', async () => {

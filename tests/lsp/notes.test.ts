@@ -1,29 +1,17 @@
 import { Buffer } from 'node:buffer';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { NotesAnswer, NotesOptions, WrittenNotes } from '../../server/lsp/protocol.ts';
-import { type Bundle, bundleServer, Editor } from './editor.ts';
+import { editorOfTests } from './editor.ts';
 
-let bundle: Bundle;
-let editor: Editor;
+const editor = editorOfTests();
 
 const open: NotesOptions = { units: null, gallon: null, dates: null, layers: null, columns: null };
 
 const read = (text: string | null, options: Partial<NotesOptions> = {}, base64: string | null = null) =>
-  editor.request<NotesAnswer>('drillhand/readNotes', { text, base64, options: { ...open, ...options } });
+  editor().request<NotesAnswer>('drillhand/readNotes', { text, base64, options: { ...open, ...options } });
 
 const write = (answer: NotesAnswer, into: { uri: string } | null) =>
-  editor.request<WrittenNotes>('drillhand/writeNotes', { ...answer, gallon: null, into });
-
-beforeAll(async () => {
-  bundle = await bundleServer();
-  editor = new Editor(bundle);
-  await editor.begin();
-}, 60_000);
-
-afterAll(async () => {
-  await editor.end();
-  bundle.remove();
-});
+  editor().request<WrittenNotes>('drillhand/writeNotes', { ...answer, gallon: null, into });
 
 test('notes come back entry by entry', async () => {
   const { entries, questions, reason, units } = await read("0-12' brn clay\nbroke a cable");
@@ -50,7 +38,7 @@ test('the bytes of a file are decoded, or refused in words', async () => {
 });
 
 test('a changed line is looked at', async () => {
-  const look = (part: string, text: string) => editor.request<string | null>('drillhand/notesLine', { part, text });
+  const look = (part: string, text: string) => editor().request<string | null>('drillhand/notesLine', { part, text });
   expect(await look('strata', '0 - 3 clay')).toBeNull();
   expect(await look('casing', 'casing 0 - 20 40 L/min')).toContain('"40 L/min"');
   expect(await look('nowhere', 'x')).toBeNull();
@@ -66,8 +54,8 @@ test('what was accepted becomes a log', async () => {
 });
 
 test('lines are put into a log only if its depths have their unit', async () => {
-  await editor.open('file:///feet.well', 'units ft in\nstrata\n', 1);
-  await editor.open('file:///metres.well', 'strata\n', 1);
+  await editor().open('file:///feet.well', 'units ft in\nstrata\n', 1);
+  await editor().open('file:///metres.well', 'strata\n', 1);
   const answer = await read("0-12' brn clay");
   expect((await write(answer, { uri: 'file:///feet.well' })).text).toBe(
     "strata\n# 0-12' brn clay\n  0    - 12'    clay, brown\n",

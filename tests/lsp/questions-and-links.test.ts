@@ -1,7 +1,7 @@
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { ClientCapabilities, Diagnostic, Hover } from 'vscode-languageserver-protocol';
 import type { QuestionsAnswer } from '../../server/lsp/protocol.ts';
-import { type Bundle, bundleServer, Editor } from './editor.ts';
+import { type Editor, editorsOfTests } from './editor.ts';
 
 const uri = 'file:///wells/basalt-rill.well';
 const log =
@@ -9,17 +9,11 @@ const log =
 
 const withLinks: ClientCapabilities = { textDocument: { publishDiagnostics: { codeDescriptionSupport: true } } };
 
-let bundle: Bundle;
+const startEditor = editorsOfTests();
 let editor: Editor;
 
-beforeAll(async () => {
-  bundle = await bundleServer();
-});
-afterAll(() => bundle.remove());
-afterEach(() => editor.stop());
-
 async function reported(capabilities: ClientCapabilities): Promise<readonly Diagnostic[]> {
-  editor = new Editor(bundle);
+  editor = startEditor();
   await editor.begin(capabilities);
   await editor.open(uri, log);
   return (await editor.report(uri, 1)).diagnostics;

@@ -1,5 +1,5 @@
 import { fork, spawn } from 'node:child_process';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type {
   CodeAction,
   CompletionList,
@@ -11,7 +11,7 @@ import type {
 } from 'vscode-languageserver-protocol';
 import { createMessageConnection, IPCMessageReader, IPCMessageWriter } from 'vscode-languageserver-protocol/node';
 import type { Preview } from '../../server/lsp/protocol.ts';
-import { type Bundle, bundleServer, Editor } from './editor.ts';
+import { type Editor, editorsOfTests } from './editor.ts';
 
 const uri = 'file:///wells/kestrel-hollow.well';
 const log = [
@@ -29,17 +29,11 @@ const log = [
   '',
 ].join('\n');
 
-let bundle: Bundle;
+const startEditor = editorsOfTests();
 let editor: Editor;
 
-beforeAll(async () => {
-  bundle = await bundleServer();
-});
-afterAll(() => bundle.remove());
-afterEach(() => editor.stop());
-
 const started = async (text = log): Promise<Editor> => {
-  editor = new Editor(bundle);
+  editor = startEditor();
   await editor.begin();
   await editor.open(uri, text);
   return editor;
@@ -60,7 +54,7 @@ const applied = (text: string, edits: readonly TextEdit[]): string => {
 
 describe('a session from first to last', () => {
   test('initialize tells what the server can do', async () => {
-    editor = new Editor(bundle);
+    editor = startEditor();
     const { capabilities } = await editor.begin();
     expect(capabilities).toMatchObject({
       positionEncoding: 'utf-16',
@@ -157,7 +151,7 @@ describe('a session from first to last', () => {
   });
 
   test('an editor without snippets and list defaults gets plain text edits', async () => {
-    editor = new Editor(bundle);
+    editor = startEditor();
     await editor.begin({});
     await editor.open(uri, 'casing 0 - 7.2 steel\n\n');
     const list = await editor.request<CompletionList>('textDocument/completion', about({ position: at(1, 0) }));
@@ -218,7 +212,7 @@ describe('a session from first to last', () => {
 
 describe('settings', () => {
   test('a severity set in the editor counts, and a change of it is seen', async () => {
-    editor = new Editor(bundle);
+    editor = startEditor();
     editor.settings = { rules: { packs: [], severity: { 'unknown-term': 'error' } } };
     await editor.begin();
     await editor.open(uri, 'strata\n  0 - 6.1 claq\n');
@@ -232,7 +226,7 @@ describe('settings', () => {
   });
 
   test('an editor that cannot be asked sends its settings', async () => {
-    editor = new Editor(bundle);
+    editor = startEditor();
     await editor.begin({});
     await editor.open(uri, 'strata\n  0 - 6.1 claq\n');
     await editor.report(uri, 1);
@@ -244,7 +238,7 @@ describe('settings', () => {
   });
 
   test('settings of the wrong shape count as not set', async () => {
-    editor = new Editor(bundle);
+    editor = startEditor();
     editor.settings = { rules: { packs: 7, severity: ['x', { y: 1 }] } };
     await editor.begin();
     await editor.open(uri, 'strata\n  0 - 6.1 claq\n');
@@ -368,7 +362,7 @@ describe('what no editor should send', () => {
 
 test('the channel between processes serves as well', async () => {
   await started();
-  const child = fork(bundle.file, ['--node-ipc'], { silent: true });
+  const child = fork(editor.bundle.file, ['--node-ipc'], { silent: true });
   const connection = createMessageConnection(new IPCMessageReader(child), new IPCMessageWriter(child));
   const findings = new Promise<PublishDiagnosticsParams>((resolve) =>
     connection.onNotification('textDocument/publishDiagnostics', resolve),
@@ -388,11 +382,11 @@ test('the channel between processes serves as well', async () => {
 
 describe('the end', () => {
   test('exit without shutdown ends with 1, after it with 0', async () => {
-    editor = new Editor(bundle);
+    editor = startEditor();
     await editor.begin();
     await editor.notify('exit', undefined);
     expect(await editor.exited).toBe(1);
-    editor = new Editor(bundle);
+    editor = startEditor();
     await editor.begin();
     expect(await editor.end()).toBe(0);
   });
@@ -400,7 +394,7 @@ describe('the end', () => {
   test('the server ends when the process that started it has died, though its streams are open', async () => {
     const dead = spawn(process.execPath, ['-e', '']);
     await new Promise((resolve) => dead.once('exit', resolve));
-    editor = new Editor(bundle);
+    editor = startEditor();
     await editor.request('initialize', { processId: dead.pid, rootUri: null, capabilities: {} });
     expect(await editor.exited).toBe(1);
   });

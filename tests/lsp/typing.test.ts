@@ -1,10 +1,10 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { CompletionList } from 'vscode-languageserver-protocol';
 import type { LogStatus, NewLogChoices, NextItem, PastedRows } from '../../server/lsp/protocol.ts';
-import { type Bundle, bundleServer, Editor } from './editor.ts';
+import { editorOfTests, editorsOfTests } from './editor.ts';
 
-let bundle: Bundle;
-let editor: Editor;
+const editor = editorOfTests();
+const startEditor = editorsOfTests();
 const uri = 'file:///typed.well';
 const textDocument = { uri };
 let version = 0;
@@ -14,25 +14,14 @@ async function open(marked: string): Promise<{ line: number; character: number }
   const lines = marked.split('\n');
   const line = lines.findIndex((each) => each.includes('|'));
   version += 1;
-  if (version > 1) await editor.notify('textDocument/didClose', { textDocument });
-  await editor.open(uri, marked.replace('|', ''), version);
+  if (version > 1) await editor().notify('textDocument/didClose', { textDocument });
+  await editor().open(uri, marked.replace('|', ''), version);
   return { line, character: lines[line]?.indexOf('|') ?? 0 };
 }
 
-beforeAll(async () => {
-  bundle = await bundleServer();
-  editor = new Editor(bundle);
-  await editor.begin();
-}, 60_000);
-
-afterAll(async () => {
-  await editor.end();
-  bundle.remove();
-});
-
 describe('behind a keyword for which something is known', () => {
   const keywordsOf = async (initializationOptions: unknown): Promise<CompletionList> => {
-    const other = new Editor(bundle);
+    const other = startEditor();
     await other.request('initialize', {
       processId: process.pid,
       rootUri: null,
@@ -63,7 +52,7 @@ describe('what an editor asks while a log is typed', () => {
   test('behind Enter: edits that line the section up', async () => {
     const position = await open('strata\n0-3.8 slty cl\n       - |');
     const params = { textDocument, position, ch: '\n', options: { tabSize: 2, insertSpaces: true } };
-    expect(await editor.request('textDocument/onTypeFormatting', params)).toEqual([
+    expect(await editor().request('textDocument/onTypeFormatting', params)).toEqual([
       {
         range: { start: { line: 1, character: 0 }, end: { line: 1, character: 13 } },
         newText: '  0    - 3.8    slty cl',
@@ -74,7 +63,7 @@ describe('what an editor asks while a log is typed', () => {
   test('the next item that a line lacks, and the one after it', async () => {
     const { line, character } = await open('water\n  38.5 fresh|');
     const selected = { line, start: character, end: character };
-    const next = await editor.request<NextItem>('drillhand/nextItem', { textDocument, selected, offered: null });
+    const next = await editor().request<NextItem>('drillhand/nextItem', { textDocument, selected, offered: null });
     expect(next.edits).toEqual([{ span: { line: 1, start: 12, end: 12 }, text: ', ? L/min' }]);
     expect(next.select).toEqual({ line: 1, start: 14, end: 15 });
     expect(next.offered).toEqual({ slot: 'rate', start: 12, end: 21 });
@@ -83,7 +72,7 @@ describe('what an editor asks while a log is typed', () => {
   test('rows of a sheet as lines', async () => {
     const position = await open('strata\n       - |');
     const params = { textDocument, position, text: '0\t3.8\tslty cl\n3.8\t12\tsand\n' };
-    expect(await editor.request<PastedRows>('drillhand/pastedRows', params)).toEqual({
+    expect(await editor().request<PastedRows>('drillhand/pastedRows', params)).toEqual({
       text: '  0    - 3.8    slty cl\n  3.8  - 12     sand',
       replaceBefore: 9,
       lines: 2,
@@ -91,9 +80,9 @@ describe('what an editor asks while a log is typed', () => {
   });
 
   test('completion ranks what the other open logs used', async () => {
-    await editor.open('file:///beside.well', 'strata\n  0 - 3 marl\n  - 6 marl');
+    await editor().open('file:///beside.well', 'strata\n  0 - 3 marl\n  - 6 marl');
     const position = await open('strata\n  0 - 3 |');
-    const list = await editor.request<{ items: { label: string }[] }>('textDocument/completion', {
+    const list = await editor().request<{ items: { label: string }[] }>('textDocument/completion', {
       textDocument,
       position,
     });
@@ -102,17 +91,17 @@ describe('what an editor asks while a log is typed', () => {
 
   test('the state of a log: its packs, and what is due', async () => {
     await open('rules montana-36-21\nfinished 2026-05-06\nhole\n  0 - 61 152|');
-    const status = await editor.request<LogStatus>('drillhand/logStatus', { textDocument });
+    const status = await editor().request<LogStatus>('drillhand/logStatus', { textDocument });
     expect(status.packs).toEqual(['montana-36-21']);
     // Montana's 60 days (ARM 36.21, as the pack has them) from 6 May end on 5 July.
     expect(status.due).toMatchObject({ what: 'record', date: '2026-07-05' });
   });
 
   test('a new log asks for units and packs alone', async () => {
-    const choices = await editor.request<NewLogChoices>('drillhand/newLogChoices', undefined);
+    const choices = await editor().request<NewLogChoices>('drillhand/newLogChoices', undefined);
     expect(choices.units.map(({ id }) => id)).toContain('ft in gal-us');
     expect(choices.packs[0]?.id).toBe('general');
-    const snippet = await editor.request<string>('drillhand/newLog', { units: 'ft in', packs: ['general'] });
+    const snippet = await editor().request<string>('drillhand/newLog', { units: 'ft in', packs: ['general'] });
     expect(snippet).toMatch(/^well {6}\$\{1:\?\}\nunits {5}ft in\nrules {5}general\n/);
   });
 
@@ -124,7 +113,7 @@ describe('what an editor asks while a log is typed', () => {
         ...{ position: { line: 0, character: 0 }, text: 'a\tb', ch: '\n', options: {} },
         ...{ selected: { line: 0, start: 0, end: 0 }, offered: null },
       };
-      expect(await editor.request(method, params)).toBeNull();
+      expect(await editor().request(method, params)).toBeNull();
     },
   );
 
@@ -132,7 +121,7 @@ describe('what an editor asks while a log is typed', () => {
     await open('strata\n|');
     const selected = { line: 99, start: -5, end: 1e9 };
     const offered = { slot: 'nothing', start: 50, end: 2 };
-    expect(await editor.request('drillhand/nextItem', { textDocument, selected, offered })).toBeNull();
-    expect(await editor.request('drillhand/pastedRows', { textDocument, position: null, text: 5 })).toBeNull();
+    expect(await editor().request('drillhand/nextItem', { textDocument, selected, offered })).toBeNull();
+    expect(await editor().request('drillhand/pastedRows', { textDocument, position: null, text: 5 })).toBeNull();
   });
 });
