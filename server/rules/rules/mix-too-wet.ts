@@ -5,6 +5,7 @@ import { askedText } from '../asked.ts';
 import { factsOfFill } from '../facts.ts';
 import { numberText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 function reportOf(fill: Fill, string: PipeString, ratio: number, { log, limits }: RuleContext): Report | null {
   const facts = factsOfFill(fill, string, log);
@@ -20,7 +21,7 @@ function reportOf(fill: Fill, string: PipeString, ratio: number, { log, limits }
     message: each
       ? l10n.t(
           '{0} {1}: water to cement {2} by mass; at most {3}, {4}, and {5}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags',
-          fill.kind,
+          kindText(fill),
           where,
           numberText(ratio),
           numberText(most),
@@ -29,7 +30,7 @@ function reportOf(fill: Fill, string: PipeString, ratio: number, { log, limits }
         )
       : l10n.t(
           '{0} {1}: water to cement {2} by mass; at most {3}, {4}: more water makes a weak grout that shrinks and bleeds; correct the water or the bags',
-          fill.kind,
+          kindText(fill),
           where,
           numberText(ratio),
           numberText(most),

@@ -5,6 +5,7 @@ import { askedText } from '../asked.ts';
 import { factsOfFill } from '../facts.ts';
 import { valueText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 /** The text asks for more than its figure, not for as much. */
 function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext): Report[] {
@@ -17,7 +18,7 @@ function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext):
       doubts: [fill.montmorillonite],
       message: l10n.t(
         'the bentonite of this {0} has {1} montmorillonite: {2}, which is what swells; correct the share as the bag says',
-        fill.kind,
+        kindText(fill),
         valueText(share, '%'),
         askedText(least),
       ),

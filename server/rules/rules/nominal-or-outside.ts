@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import type { Product } from '../../../grammar/tree.ts';
 import type { PipeSize } from '../../model/log.ts';
@@ -27,10 +28,13 @@ function reportOf({ line }: Pipe, product: Product): Report {
   const { figure } = product.factors[0];
   return {
     span: spanAt(line, product),
-    message: `"${figure}" beside a wall may be a nominal size or the outside diameter, and pipe of ${figure} in nominal is wider than that outside; say nominal ${figure} or od ${figure}, or write the outside diameter`,
+    message: l10n.t(
+      '"{0}" beside a wall may be a nominal size or the outside diameter, and pipe of {0} in nominal is wider than that outside; say nominal {0} or od {0}, or write the outside diameter',
+      figure,
+    ),
     fixes: () => [
-      meaning('It is the nominal size', 'nominal', line, product),
-      meaning('It is the outside diameter', 'od', line, product),
+      meaning(l10n.t('It is the nominal size'), 'nominal', line, product),
+      meaning(l10n.t('It is the outside diameter'), 'od', line, product),
     ],
   };
 }

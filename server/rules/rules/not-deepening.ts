@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { WellLog } from '../../model/log.ts';
 import { columnFaults, type Pair } from '../columns.ts';
 import { intervalText } from '../messages.ts';
@@ -6,8 +7,13 @@ import type { Report, Rule } from '../rule.ts';
 const reportOf = ({ column, upper, lower }: Pair, { units }: WellLog): Report => ({
   span: lower.interval.span,
   doubts: [lower.interval.bottom, upper.interval.top],
-  message: `${column} goes back up: ${intervalText(lower.interval, units)} stands below ${intervalText(upper.interval, units)}; write the lines from the surface down, or correct the depths`,
-  related: [{ span: upper.interval.span, message: 'this line is deeper, and stands above it' }],
+  message: l10n.t(
+    '{0} goes back up: {1} stands below {2}; write the lines from the surface down, or correct the depths',
+    column,
+    intervalText(lower.interval, units),
+    intervalText(upper.interval, units),
+  ),
+  related: [{ span: upper.interval.span, message: l10n.t('this line is deeper, and stands above it') }],
 });
 
 /** A line of a column that lies wholly above the line before it. */

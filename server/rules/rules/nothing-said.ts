@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import { rowById } from '../../../grammar/table.ts';
 import type { Line } from '../../../grammar/tree.ts';
@@ -24,16 +25,20 @@ const mayAsk = (id: string): boolean => rowById(id).body !== 'words';
 function reportOf({ keyword, problems }: Line, line: number): Report[] {
   if (!keyword) return [];
   const isBare = problems.length === 0;
-  const example = rowById(keyword.id).example.split('\n')[0];
+  const [example = ''] = rowById(keyword.id).example.split('\n');
   return [
     {
       span: spanAt(line, keyword),
       severity: isBare ? 'hint' : 'warning',
       fixes: () =>
         isBare && mayAsk(keyword.id)
-          ? [writeAfter('Ask the crew, with ?', spanAt(line, keyword), '  ?', { preferred: true })]
+          ? [writeAfter(l10n.t('Ask the crew, with ?'), spanAt(line, keyword), '  ?', { preferred: true })]
           : [],
-      message: `nothing on this line could be read for ${keyword.id}; write it such as "${example}", or ${keyword.id} ? to ask the crew`,
+      message: l10n.t(
+        'nothing on this line could be read for {0}; write it such as "{1}", or {0} ? to ask the crew',
+        keyword.id,
+        example,
+      ),
     },
   ];
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { WellLog } from '../../model/log.ts';
 import type { NumberShape } from '../../packs/limits.ts';
 import { saidBy } from '../asked.ts';
@@ -5,6 +6,25 @@ import { examplePack } from '../example-pack.ts';
 import { writeAfter } from '../fixes.ts';
 import { shortened } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
+
+const words: Readonly<Record<NumberShape['of'], (written: string, wanted: string, shape: string) => string>> = {
+  tag: (written, wanted, shape) =>
+    l10n.t('the tag "{0}" is not written as {1}, such as {2}; look at it again, or mark it ?', written, wanted, shape),
+  permit: (written, wanted, shape) =>
+    l10n.t(
+      'the permit "{0}" is not written as {1}, such as {2}; look at it again, or mark it ?',
+      written,
+      wanted,
+      shape,
+    ),
+  licence: (written, wanted, shape) =>
+    l10n.t(
+      'the licence "{0}" is not written as {1}, such as {2}; look at it again, or mark it ?',
+      written,
+      wanted,
+      shape,
+    ),
+};
 
 const kinds: Readonly<Record<string, RegExp>> = { A: /^\p{L}$/u, '9': /^\d$/ };
 
@@ -29,8 +49,10 @@ function reportsOf(wanted: NumberShape, key: string, pack: string, { header }: W
   return [
     {
       span: written.span,
-      fixes: () => [writeAfter('Mark it as doubtful, to look at it again', written.span, ' ?', { preferred: true })],
-      message: `the ${wanted.of} "${shortened(written.text)}" is not written as ${saidBy(wanted, pack)}, such as ${wanted.shape}; look at it again, or mark it ?`,
+      fixes: () => [
+        writeAfter(l10n.t('Mark it as doubtful, to look at it again'), written.span, ' ?', { preferred: true }),
+      ],
+      message: words[wanted.of](shortened(written.text), saidBy(wanted, pack), wanted.shape),
       limit: key,
     },
   ];

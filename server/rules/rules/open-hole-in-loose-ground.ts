@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Stratum, WellLog, Word } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
 import { depthText, intervalText } from '../messages.ts';
@@ -37,7 +38,12 @@ function reportsOf(stratum: Stratum, water: number, log: WellLog): Report[] {
     {
       span: stratum.interval.span,
       doubts: [stratum.interval.top, stratum.interval.bottom],
-      message: `${intervalText(stratum.interval, log.units)} is ${stratum.principal?.name ?? 'loose ground'} below the water at ${depthText(water, log.units)}, drilled with air, and no casing stands there: such ground does not stay open; log the casing or the mud, or correct the ground`,
+      message: l10n.t(
+        '{0} is {1} below the water at {2}, drilled with air, and no casing stands there: such ground does not stay open; log the casing or the mud, or correct the ground',
+        intervalText(stratum.interval, log.units),
+        stratum.principal?.name ?? '?',
+        depthText(water, log.units),
+      ),
     },
   ];
 }

@@ -1,8 +1,29 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, Stratum } from '../../model/log.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { diameterText, intervalText, numberText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+
+const tooFine = (own: string, times: string, where: string, ground: string, usual: string): string =>
+  l10n.t(
+    'the pack has grains of {0}, {1} times those of the ground at {2}, {3}; {4} is usual, and a pack that fine gives little water; correct one of the two, or note how it was chosen',
+    own,
+    times,
+    where,
+    ground,
+    usual,
+  );
+
+const tooCoarse: typeof tooFine = (own, times, where, ground, usual) =>
+  l10n.t(
+    'the pack has grains of {0}, {1} times those of the ground at {2}, {3}; {4} is usual, and a pack that coarse lets the ground through; correct one of the two, or note how it was chosen',
+    own,
+    times,
+    where,
+    ground,
+    usual,
+  );
 
 /** Sand: of coarser ground a log gives the greatest stone, not the grain that a pack is chosen by. */
 const isSand = ({ ground, principal }: Stratum): boolean =>
@@ -19,15 +40,20 @@ function reportOf(pack: Fill, stratum: Stratum, context: RuleContext): Report[] 
   if (!least || !most || !pack.grain || own === null || ground === null || ground <= 0) return [];
   const times = own / ground;
   if (times >= least.value - 1e-9 && times <= most.value + 1e-9) return [];
-  const name = times < least.value ? 'pack-grain-ratio-least' : 'pack-grain-ratio-most';
-  const fault =
-    times < least.value ? 'a pack that fine gives little water' : 'a pack that coarse lets the ground through';
+  const isFine = times < least.value;
+  const name = isFine ? 'pack-grain-ratio-least' : 'pack-grain-ratio-most';
   return [
     {
       span: pack.grain.span,
       doubts: [pack.grain, stratum.grain],
-      message: `the pack has grains of ${diameterText(own, log.units)}, ${numberText(times, 2)} times those of the ground at ${intervalText(stratum.interval, log.units)}, ${diameterText(ground, log.units)}; ${limitText(context, name)} is usual, and ${fault}; correct one of the two, or note how it was chosen`,
-      related: [{ span: stratum.interval.span, message: 'the ground' }],
+      message: (isFine ? tooFine : tooCoarse)(
+        diameterText(own, log.units),
+        numberText(times, 2),
+        intervalText(stratum.interval, log.units),
+        diameterText(ground, log.units),
+        limitText(context, name),
+      ),
+      related: [{ span: stratum.interval.span, message: l10n.t('the ground') }],
       limit: name,
     },
   ];

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString } from '../../model/log.ts';
 import { limitText } from '../limit-text.ts';
 import { depthText, lengthText } from '../messages.ts';
@@ -17,28 +18,53 @@ function faultOf(above: number, { limits }: RuleContext): Name | null {
   return most && above > most.value + 1e-9 ? 'pack-above-screen-most' : null;
 }
 
-const adviceOn = (fault: Name, context: RuleContext): string =>
-  fault === 'pack-above-screen-least'
-    ? `at least ${limitText(context, fault)} allows for its settling; correct a depth, or log what was added`
-    : `${limitText(context, fault)} is enough to allow for its settling, and each metre more is a way for water down past the seal; correct a depth, or note why`;
+const tooFar = (pack: string, above: string, screen: string, enough: string): string =>
+  l10n.t(
+    'the pack comes up to {0}, {1} above the top of the screen at {2}; {3} is enough to allow for its settling, and each metre more is a way for water down past the seal; correct a depth, or note why',
+    pack,
+    above,
+    screen,
+    enough,
+  );
+
+const tooLittle: typeof tooFar = (pack, above, screen, least) =>
+  l10n.t(
+    'the pack comes up to {0}, only {1} above the top of the screen at {2}; at least {3} allows for its settling; correct a depth, or log what was added',
+    pack,
+    above,
+    screen,
+    least,
+  );
+
+const notAbove = (pack: string, screen: string, least: string): string =>
+  l10n.t(
+    'the pack comes up to {0}, not above the top of the screen at {1}; at least {2} allows for its settling; correct a depth, or log what was added',
+    pack,
+    screen,
+    least,
+  );
+
+/** Says how the top of a pack and of its screen, metres, stand to each other. */
+function messageOf(fault: Name, pack: number, screen: number, context: RuleContext): string {
+  const { units } = context.log;
+  const [packTop, screenTop, asked] = [depthText(pack, units), depthText(screen, units), limitText(context, fault)];
+  if (screen <= pack) return notAbove(packTop, screenTop, asked);
+  const words = fault === 'pack-above-screen-least' ? tooLittle : tooFar;
+  return words(packTop, lengthText(screen - pack, units), screenTop, asked);
+}
 
 function reportOf(string: PipeString, packs: readonly Fill[], context: RuleContext): Report | null {
   const screen = highest(string.screens.map(({ interval }) => interval.top?.value));
   const pack = highest(packs.map(({ interval }) => interval?.top?.value));
   const fault = screen === null || pack === null ? null : faultOf(screen - pack, context);
   if (screen === null || pack === null || fault === null) return null;
-  const { units } = context.log;
   const uppermost = packs.find(({ interval }) => interval?.top?.value === pack);
-  const above =
-    screen > pack
-      ? `${fault === 'pack-above-screen-least' ? 'only ' : ''}${lengthText(screen - pack, units)} above`
-      : 'not above';
   return {
     span: uppermost?.interval?.span ?? string.span,
     severity: fault === 'pack-above-screen-least' ? 'warning' : 'hint',
     doubts: [uppermost?.interval?.top, ...string.screens.map(({ interval }) => interval.top)],
-    message: `the pack comes up to ${depthText(pack, units)}, ${above} the top of the screen at ${depthText(screen, units)}; ${adviceOn(fault, context)}`,
-    related: string.screens.map(({ interval }) => ({ span: interval.span, message: 'the screen' })),
+    message: messageOf(fault, pack, screen, context),
+    related: string.screens.map(({ interval }) => ({ span: interval.span, message: l10n.t('the screen') })),
     limit: fault,
   };
 }

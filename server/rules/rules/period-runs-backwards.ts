@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Period, WellLog } from '../../model/log.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -20,7 +21,10 @@ function reportOf({ from, to, span }: Period): Report[] {
     {
       span,
       doubts: [from, to],
-      message: `this runs from ${begin} to ${end}, ${end === begin ? 'which is no time at all' : 'backwards'}; correct a date or a time`,
+      message:
+        end === begin
+          ? l10n.t('this runs from {0} to {1}, which is no time at all; correct a date or a time', begin, end)
+          : l10n.t('this runs from {0} to {1}, backwards; correct a date or a time', begin, end),
     },
   ];
 }

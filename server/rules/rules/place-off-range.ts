@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Span } from '../../../grammar/span.ts';
 import type { Place, WellLog } from '../../model/log.ts';
 import { fix } from '../fixes.ts';
@@ -36,24 +37,30 @@ function exchange(place: Place, context: RuleContext): Fix[] {
     { span: first.span, text: second.text },
     { span: second.span, text: first.text },
   ];
-  return [fix('Exchange latitude and longitude', edits, { preferred: true })];
+  return [fix(l10n.t('Exchange latitude and longitude'), edits, { preferred: true })];
 }
 
 function westward(place: Place, context: RuleContext): Fix[] {
   const second = writtenIn(place, context)?.second;
   if (!second) return [];
   const edits = [{ span: { ...second.span, end: second.span.start }, text: '-' }];
-  return [fix('Make the longitude west', edits, { preferred: true })];
+  return [fix(l10n.t('Make the longitude west'), edits, { preferred: true })];
+}
+
+function offRangeText(latitude: number, longitude: number, changed: boolean): string {
+  if (changed)
+    return l10n.t('latitude {0} is beyond 90°: the two seem to have changed places; latitude comes first', latitude);
+  return Math.abs(latitude) > 90
+    ? l10n.t('latitude {0} is beyond 90°; correct it', latitude)
+    : l10n.t('longitude {0} is beyond 180°; correct it', longitude);
 }
 
 function offRange(place: Place, { latitude, longitude }: Angles, context: RuleContext): Report | null {
   const changed = Math.abs(latitude) > 90 && Math.abs(latitude) <= 180 && Math.abs(longitude) <= 90;
   if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) return null;
-  const wrong =
-    Math.abs(latitude) > 90 ? `latitude ${latitude} is beyond 90°` : `longitude ${longitude} is beyond 180°`;
   return {
     span: anglesSpan(place, context),
-    message: `${wrong}${changed ? ': the two seem to have changed places; latitude comes first' : '; correct it'}`,
+    message: offRangeText(latitude, longitude, changed),
     fixes: () => (changed ? exchange(place, context) : []),
   };
 }
@@ -62,14 +69,15 @@ const within = (value: number, least: number, most: number): boolean => value >=
 
 /** What is wrong with a UTM place; null where nothing is. */
 function wrongUtm({ zone, easting, northing }: NonNullable<Place['utm']>): string | null {
-  if (!within(zone, 1, 60)) return `UTM zone ${zone} does not exist; zones run from 1 to 60`;
-  if (!within(easting, 100_000, 900_000)) return `easting ${easting} m lies outside its zone, 100,000 to 900,000 m`;
-  return within(northing, 0, 10_000_000) ? null : `northing ${northing} m is beyond 10,000,000 m`;
+  if (!within(zone, 1, 60)) return l10n.t('UTM zone {0} does not exist; zones run from 1 to 60; correct it', zone);
+  if (!within(easting, 100_000, 900_000))
+    return l10n.t('easting {0} m lies outside its zone, 100,000 to 900,000 m; correct it', easting);
+  return within(northing, 0, 10_000_000) ? null : l10n.t('northing {0} m is beyond 10,000,000 m; correct it', northing);
 }
 
 function utmReports(place: Place): Report[] {
   const wrong = place.utm && wrongUtm(place.utm);
-  return wrong ? [{ span: place.span, message: `${wrong}; correct it` }] : [];
+  return wrong ? [{ span: place.span, message: wrong }] : [];
 }
 
 /** Units that the trade uses in North America, which lies west of Greenwich. */
@@ -80,7 +88,7 @@ const eastward = (place: Place, { latitude, longitude }: Angles, context: RuleCo
     ? {
         span: anglesSpan(place, context),
         severity: 'hint',
-        message: `longitude ${longitude} lies east of Greenwich; west is written with a minus, -${longitude}`,
+        message: l10n.t('longitude {0} lies east of Greenwich; west is written with a minus, -{0}', longitude),
         fixes: () => westward(place, context),
       }
     : null;

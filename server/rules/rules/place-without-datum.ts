@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Rule } from '../rule.ts';
 
 /** A place in metres of which nobody says against which datum. */
@@ -17,7 +18,7 @@ export const rule: Rule = {
       ? [
           {
             span: place.span,
-            message: 'this place in UTM names no datum; write nad83, nad27, wgs84 or the one that was used',
+            message: l10n.t('this place in UTM names no datum; write nad83, nad27, wgs84 or the one that was used'),
           },
         ]
       : [],
