@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Abandonment, Fill, WellLog } from '../../model/log.ts';
 import { fix, lineAfter } from '../fixes.ts';
 import { limitText } from '../limit-text.ts';
@@ -22,14 +23,18 @@ const filledIn = ({ fills }: Abandonment): Filled[] =>
 function askBelow(fill: Fill, { fills }: Abandonment, { tree }: RuleContext): Fix[] {
   if (fills.at(-1) !== fill) return [];
   const edits = [lineAfter(fill.line, tree.lines[fill.line]?.text ?? '', '- td  ?')];
-  return [fix('Ask the crew what fills the rest, with ?', edits, { preferred: true })];
+  return [fix(l10n.t('Ask the crew what fills the rest, with ?'), edits, { preferred: true })];
 }
 
 function reportOf({ fill, bottom }: Filled, to: number, abandonment: Abandonment, context: RuleContext): Report {
   return {
     span: fill.interval?.span ?? fill.span,
     doubts: [fill.interval?.bottom],
-    message: `the abandonment leaves ${stretchText(bottom, to, context.log.units)} open, more than ${limitText(context, 'foot-difference-most')}: an open stretch lets water pass from one ground to another for good; log what stands there, or correct a depth`,
+    message: l10n.t(
+      'the abandonment leaves {0} open, more than {1}: an open stretch lets water pass from one ground to another for good; log what stands there, or correct a depth',
+      stretchText(bottom, to, context.log.units),
+      limitText(context, 'foot-difference-most'),
+    ),
     limit: 'foot-difference-most',
     fixes: () => (to === context.log.totalDepth ? askBelow(fill, abandonment, context) : []),
   };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { DrilledInterval, Drilling } from '../../model/log.ts';
 import { figureValues } from '../figure-values.ts';
 import { intervalText, valueText } from '../messages.ts';
@@ -14,7 +15,11 @@ const drilledIn = ({ log }: RuleContext): Drilled[] =>
 const reportOf = ({ drilling, drilled }: Drilled, spare: number, { log }: RuleContext): Report => ({
   span: drilled.interval.span,
   doubts: [drilled.pressure ?? drilling.pressure, drilled.interval.bottom],
-  message: `the water above ${intervalText(drilled.interval, log.units)} weighs ${valueText(-spare, 'kPa')} more than the compressor can push against: with that pressure the hole could not have been blown clear; correct the pressure or the level, or note how the water was lifted`,
+  message: l10n.t(
+    'the water above {0} weighs {1} more than the compressor can push against: with that pressure the hole could not have been blown clear; correct the pressure or the level, or note how the water was lifted',
+    intervalText(drilled.interval, log.units),
+    valueText(-spare, 'kPa'),
+  ),
 });
 
 /** Air whose pressure cannot lift the water that stood in the hole. */

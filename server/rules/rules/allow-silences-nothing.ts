@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Rule } from '../rule.ts';
 
 /** An `# allow` of a rule that has nothing to say there. */
@@ -20,6 +21,9 @@ export const rule: Rule = {
       .filter(({ known, off, silenced }) => known && !off && silenced === 0)
       .map(({ span, id }) => ({
         span,
-        message: `nothing here is reported by ${id}, neither on this line nor on the next; remove the allow, or move it to the line that it is meant for`,
+        message: l10n.t(
+          'nothing here is reported by {0}, neither on this line nor on the next; remove the allow, or move it to the line that it is meant for',
+          id,
+        ),
       })),
 };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { overwrite } from '../fixes.ts';
 import { didYouMean, shortened } from '../messages.ts';
 import { nearNames } from '../near-names.ts';
@@ -26,7 +27,7 @@ export const rule: Rule = {
         const near = nearNames(id, ruleIds);
         return {
           span,
-          message: `there is no rule ${shortened(id)}${didYouMean(near)}`,
+          message: `${l10n.t('there is no rule {0}', shortened(id))}${didYouMean(near)}`,
           fixes: () =>
             near.map((name, index) => overwrite(span, name, { preferred: index === 0, safe: near.length === 1 })),
         };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import { writeAfter } from '../fixes.ts';
 import { ofProblem } from '../of-problem.ts';
@@ -19,9 +20,11 @@ export const rule: Rule = {
   ],
   silent: [{ text: 'strata\n  0 - 3.8 clay\n  4.1 - 6.1 sand # allow interval-gap: no returns' }],
   check: ofProblem('allow-without-reason', {
-    message: () => 'this allow gives no reason; write it after a colon: # allow RULE: reason',
+    message: () => l10n.t('this allow gives no reason; write it after a colon: # allow RULE: reason'),
     fixes: (problem) => [
-      writeAfter('Leave the reason open as a question', spanAt(problem.line, problem), ': ?', { preferred: true }),
+      writeAfter(l10n.t('Leave the reason open as a question'), spanAt(problem.line, problem), ': ?', {
+        preferred: true,
+      }),
     ],
   }),
 };

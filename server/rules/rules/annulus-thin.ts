@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { PipeString } from '../../model/log.ts';
 import { limitsGiven } from '../../packs/index.ts';
 import type { Counting, LimitInForce } from '../../packs/limits.ts';
@@ -7,7 +8,7 @@ import { askedText } from '../asked.ts';
 import { factsOfFill } from '../facts.ts';
 import { diameterText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isSeal, type PlacedFill, placedFills, sizeSpan } from '../strings.ts';
+import { isSeal, kindText, type PlacedFill, placedFills, sizeSpan } from '../strings.ts';
 
 interface Thin {
   readonly piece: AnnulusPiece;
@@ -25,11 +26,30 @@ const againstBy: Readonly<Record<Counting, Against>> = {
   thickness: ({ inner }) => inner,
 };
 
-const wordsBy: Readonly<Record<Counting, string>> = {
-  'over nominal': 'wider than the nominal diameter of',
-  'over outside': 'wider than',
-  'over coupling': 'wider than the couplings or the outside of',
-  thickness: 'clear on each side of',
+type Words = (...parts: string[]) => string;
+
+/* What is around, how much is clear, the string, where, both diameters, what is logged there, what is asked. */
+const wordsBy: Readonly<Record<Counting, Words>> = {
+  'over nominal': (...parts) =>
+    l10n.t(
+      '{0} is only {1} wider than the nominal diameter of the {2} at {3} ({4} and {5}), and {6} is logged there; at least {7} lets it pass all round; correct a diameter, or note how it was placed',
+      ...parts,
+    ),
+  'over outside': (...parts) =>
+    l10n.t(
+      '{0} is only {1} wider than the {2} at {3} ({4} and {5}), and {6} is logged there; at least {7} lets it pass all round; correct a diameter, or note how it was placed',
+      ...parts,
+    ),
+  'over coupling': (...parts) =>
+    l10n.t(
+      '{0} is only {1} wider than the couplings or the outside of the {2} at {3} ({4} and {5}), and {6} is logged there; at least {7} lets it pass all round; correct a diameter, or note how it was placed',
+      ...parts,
+    ),
+  thickness: (...parts) =>
+    l10n.t(
+      '{0} is only {1} clear on each side of the {2} at {3} ({4} and {5}), and {6} is logged there; at least {7} lets it pass all round; correct a diameter, or note how it was placed',
+      ...parts,
+    ),
 };
 
 const countedBy = ({ counted }: LimitInForce): Counting => counted ?? 'over outside';
@@ -56,12 +76,22 @@ const thinnest = ({ record, string }: PlacedFill, limit: LimitInForce): Thin | n
 function reportOf({ string, fill }: PlacedFill, thin: Thin, limit: LimitInForce, { log }: RuleContext): Report {
   const { piece, against, clear } = thin;
   const { units } = log;
-  const around = piece.bounds === 'hole' ? 'the hole' : `the string around it, string ${piece.bounds},`;
+  const around =
+    piece.bounds === 'hole' ? l10n.t('the hole') : l10n.t('the string around it, string {0},', piece.bounds);
   return {
     span: sizeSpan(string),
     doubts: [string.size.outside ?? string.size.nominal],
-    message: `${around} is only ${diameterText(clear, units)} ${wordsBy[countedBy(limit)]} the ${string.kind} at ${stretchText(piece.top, piece.bottom, units)} (${diameterText(piece.outer, units)} and ${diameterText(against, units)}), and ${fill.kind} is logged there; at least ${askedText(limit)} lets it pass all round; correct a diameter, or note how it was placed`,
-    related: [{ span: fill.span, message: `the ${fill.kind}` }],
+    message: wordsBy[countedBy(limit)](
+      around,
+      diameterText(clear, units),
+      kindText(string),
+      stretchText(piece.top, piece.bottom, units),
+      diameterText(piece.outer, units),
+      diameterText(against, units),
+      kindText(fill),
+      askedText(limit),
+    ),
+    related: [{ span: fill.span, message: l10n.t('the {0}', kindText(fill)) }],
     limit: limit.key,
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, PipeString, Stratum } from '../../model/log.ts';
 import { isPermanent } from '../../record/strings/standing.ts';
 import { bottomOf } from '../columns.ts';
@@ -20,8 +21,13 @@ function reportOf(string: PipeString, contact: Depth, foot: number, { log }: Rul
   const depth = contact.value ?? 0;
   return {
     span: contact.span,
-    message: `rock begins at about ${depthText(depth, log.units)}, and ${stringText(string, log)} ends only ${lengthText(foot - depth, log.units)} from there: whether its seal stands in rock hangs on this contact; confirm it with the crew`,
-    related: [{ span: string.interval.span, message: 'the string' }],
+    message: l10n.t(
+      'rock begins at about {0}, and {1} ends only {2} from there: whether its seal stands in rock hangs on this contact; confirm it with the crew',
+      depthText(depth, log.units),
+      stringText(string, log),
+      lengthText(foot - depth, log.units),
+    ),
+    related: [{ span: string.interval.span, message: l10n.t('the string') }],
   };
 }
 

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -19,6 +20,6 @@ export const rule: Rule = {
   silent: [{ text: 'began 2026-05-04' }],
   check: ofProblem('bad-date', {
     message: ({ written, meant }) =>
-      `"${written}" is no date as this log writes them, year-month-day such as 2026-05-04${didYouMean(meant)}`,
+      `${l10n.t('"{0}" is no date as this log writes them, year-month-day such as 2026-05-04', written)}${didYouMean(meant)}`,
   }),
 };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { meantOrRemark, ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
@@ -16,7 +17,10 @@ export const rule: Rule = {
   ],
   check: ofProblem('bad-ratio', {
     message: ({ written }) =>
-      `"${written}" is neither a fraction of an inch (such as 3/8) nor, here, a grading of sand; write it as a decimal`,
+      l10n.t(
+        '"{0}" is neither a fraction of an inch (such as 3/8) nor, here, a grading of sand; write it as a decimal',
+        written,
+      ),
     fixes: meantOrRemark,
   }),
 };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -16,6 +17,6 @@ export const rule: Rule = {
   silent: [{ text: 'test pump 40 L/min, 2026-05-07 08:00' }],
   check: ofProblem('bad-time', {
     message: ({ written, meant }) =>
-      `"${written}" is no time of day; write hours and minutes, such as 09:30${didYouMean(meant)}`,
+      `${l10n.t('"{0}" is no time of day; write hours and minutes, such as 09:30', written)}${didYouMean(meant)}`,
   }),
 };

@@ -1,8 +1,22 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill } from '../../model/log.ts';
 import type { FillRecord } from '../../record/record.ts';
 import { limitText } from '../limit-text.ts';
 import { numberText, stretchText, valueText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
+
+const more = (...parts: string[]): string =>
+  l10n.t(
+    '{0} {1}: the bags make {2}, but {3} is logged as placed, {4} % more; they may be {5} apart; correct the count, the mass of a bag, the water or the volume',
+    ...parts,
+  );
+
+const less = (...parts: string[]): string =>
+  l10n.t(
+    '{0} {1}: the bags make {2}, but {3} is logged as placed, {4} % less; they may be {5} apart; correct the count, the mass of a bag, the water or the volume',
+    ...parts,
+  );
 
 function reportOf(fill: Fill, { placed, fromBags, top, bottom }: FillRecord, context: RuleContext): Report | null {
   const most = context.limits['bags-volume-tolerance'];
@@ -13,8 +27,15 @@ function reportOf(fill: Fill, { placed, fromBags, top, bottom }: FillRecord, con
   return {
     span: fill.bags?.span ?? fill.span,
     doubts: [fill.bags?.count, fill.bags?.massEach, fill.volume],
-    message: `${fill.kind} ${stretchText(top, bottom, context.log.units)}: the bags make ${valueText(fromBags, unit)}, but ${valueText(placed, unit)} is logged as placed, ${numberText(Math.abs(apart) * 100, 2)} % ${apart > 0 ? 'more' : 'less'}; they may be ${limitText(context, 'bags-volume-tolerance')} apart; correct the count, the mass of a bag, the water or the volume`,
-    related: fill.volume ? [{ span: fill.volume.span, message: `${valueText(placed, unit)} placed` }] : [],
+    message: (apart > 0 ? more : less)(
+      kindText(fill),
+      stretchText(top, bottom, context.log.units),
+      valueText(fromBags, unit),
+      valueText(placed, unit),
+      numberText(Math.abs(apart) * 100, 2),
+      limitText(context, 'bags-volume-tolerance'),
+    ),
+    related: fill.volume ? [{ span: fill.volume.span, message: l10n.t('{0} placed', valueText(placed, unit)) }] : [],
     limit: 'bags-volume-tolerance',
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { intervalText } from '../messages.ts';
 import type { Rule } from '../rule.ts';
 
@@ -20,6 +21,10 @@ export const rule: Rule = {
       .filter((each) => each.principal !== null && kindless.has(each.principal.id) && each.names.length === 0)
       .map((each) => ({
         span: each.descriptionSpan ?? each.span,
-        message: `${intervalText(each.interval, log.units)} is ${each.principal?.name ?? 'rock'}, and the log does not say of what kind; name the rock, or ask the crew`,
+        message: l10n.t(
+          '{0} is {1}, and the log does not say of what kind; name the rock, or ask the crew',
+          intervalText(each.interval, log.units),
+          each.principal?.name ?? 'rock',
+        ),
       })),
 };

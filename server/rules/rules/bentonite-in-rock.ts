@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
@@ -5,6 +6,7 @@ import { topOf } from '../columns.ts';
 import { factsOfFill, firstRock } from '../facts.ts';
 import { depthText, intervalText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext): Report[] {
   const most = limitGiven(limits, 'bentonite-in-rock-most', factsOfFill(fill, string, log));
@@ -16,8 +18,15 @@ function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext):
     {
       span: fill.material?.span ?? fill.span,
       doubts: [fill.interval.bottom, rock.interval.top],
-      message: `${fill.kind} ${intervalText(fill.interval, log.units)} is ${fill.material?.name ?? 'bentonite'}, and rock begins at ${depthText(top, log.units)}: ${askedText(most)}; correct the material or a depth, or log the cement below`,
-      related: [{ span: rock.interval.span, message: 'rock begins here' }],
+      message: l10n.t(
+        '{0} {1} is {2}, and rock begins at {3}: {4}; correct the material or a depth, or log the cement below',
+        kindText(fill),
+        intervalText(fill.interval, log.units),
+        fill.material?.name ?? 'bentonite',
+        depthText(top, log.units),
+        askedText(most),
+      ),
+      related: [{ span: rock.interval.span, message: l10n.t('rock begins here') }],
       limit: most.key,
     },
   ];

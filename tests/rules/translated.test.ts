@@ -1,0 +1,199 @@
+import * as l10n from '@vscode/l10n';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { termLists } from '../../grammar/terms/index.ts';
+import { rules } from '../../server/rules/index.generated.ts';
+import type { Example, Finding, Rule, Severity } from '../../server/rules/rule.ts';
+import { contextOf, findingsIn } from './checked.ts';
+import { readMarked } from './marked.ts';
+
+/** Rules whose texts are still English everywhere. */
+const notYet: ReadonlySet<string> = new Set([
+  'bentonite-share-high',
+  'beyond-the-bottom',
+  'bit-wider-than-hole',
+  'bit-wider-than-string',
+  'casing-may-collapse',
+  'casing-may-float',
+  'casing-narrow-for-rock',
+  'casing-not-in-rock',
+  'casing-too-short',
+  'centralizer-gap',
+  'centralizer-none-near-shoe',
+  'centralizer-outside',
+  'centralizer-set-small',
+  'chips-too-large',
+  'contact-read-under-foam',
+  'cuttings-as-seal',
+  'dates-out-of-order',
+  'decimal-comma',
+  'disinfection-missing',
+  'disinfection-over-strength',
+  'disinfection-too-short',
+  'disinfection-under-strength',
+  'drawdown-faster-than-pumped',
+  'drilled-on-too-soon',
+  'elapsed-time-form',
+  'entrance-velocity-high',
+  'fill-overlap',
+  'flowing-without-shut-in',
+  'gallon-not-named',
+  'gravity-placement-too-deep',
+  'gravity-through-water',
+  'grout-far-over',
+  'grout-interval-open',
+  'grout-settled',
+  'grout-short',
+  'historical-pack',
+  'hole-below-string',
+  'hole-wider-below',
+  'inches-as-decimals',
+  'intake-above-level',
+  'interval-gap',
+  'interval-overlap',
+  'interval-reversed',
+  'interval-without-dash',
+  'joints-do-not-add-up',
+  'level-above-ground-without-control',
+  'level-below-bottom',
+  'line-too-long',
+  'location-incomplete',
+  'magnitude-fits-another-unit',
+  'misplaced-keyword',
+  'missing-depth',
+  'missing-label',
+  'missing-shoe',
+  'missing-value',
+  'mix-too-wet',
+  'mixed-units',
+  'montmorillonite-low',
+  'near-keyword',
+  'no-place',
+  'no-section',
+  'nominal-or-outside',
+  'not-deepening',
+  'nothing-said',
+  'number-out-of-shape',
+  'open-hole-in-loose-ground',
+  'pack-grain-unlike-formation',
+  'pack-not-above-screen',
+  'period-runs-backwards',
+  'place-off-range',
+  'place-without-datum',
+  'rate-break',
+  'record-due',
+  'record-incomplete',
+  'rock-seat-short',
+  'screen-across-seal',
+  'screen-without-plug',
+  'seal-shorter-than-pack',
+  'second-keyword',
+  'second-value',
+  'shoe-not-at-foot',
+  'shoe-required-by-pack',
+  'slot-wide-for-pack',
+  'slot-word-missing',
+  'solids-too-low',
+  'source-too-near',
+  'static-against-first-reading',
+  'stickup-low',
+  'strata-short-of-bottom',
+  'stray-mark',
+  'string-wider-than-hole',
+  'test-levels-wrong-way',
+  'test-readings-missing',
+  'test-too-short',
+  'times-do-not-fit',
+  'tremie-foot-high',
+  'two-points',
+  'unclosed-quote',
+  'unexpected-depth',
+  'unknown-file-unit',
+  'unknown-keyword',
+  'unknown-pack',
+  'unknown-section',
+  'unknown-term',
+  'unknown-unit',
+  'unknown-use-or-status',
+  'unreadable',
+  'unresolved-question',
+  'uphole-velocity-low',
+  'wall-too-thin',
+  'water-behind-casing',
+  'water-beyond-bottom',
+  'well-too-shallow',
+  'wrong-kind',
+]);
+
+const switchedOn: { [rule: string]: Severity } = Object.fromEntries(
+  rules.filter((rule) => rule.off).map((rule) => [rule.id, rule.severity]),
+);
+
+const runFor = (rule: Rule): readonly Rule[] => (rule.checkAllows || rule.id.startsWith('allow-') ? rules : [rule]);
+
+const findingsOf = (rule: Rule, { text, own }: Example): readonly Finding[] =>
+  findingsIn(readMarked(text).text, switchedOn, runFor(rule), own ? [own] : []).filter(
+    (finding) => finding.rule === rule.id,
+  );
+
+/** All that a finding shows. */
+const wordsOf = (finding: Finding): string[] => [
+  finding.message,
+  ...(finding.related ?? []).map(({ message }) => message),
+  ...(finding.fixes?.() ?? []).map(({ title }) => title),
+];
+
+const wideLetter = (letter: string): string => String.fromCharCode(letter.charCodeAt(0) + 0xfee0);
+
+/** A text in a language that is nobody's: in guillemets and wide letters, its placeholders kept. */
+const strange = (text: string): string =>
+  `«${text.replace(/\{\d+\}|[A-Za-z]/g, (each) => (each.length === 1 ? wideLetter(each) : each))}»`;
+
+const strangeBundle = new Proxy<{ [key: string]: string }>({}, { get: (_, key) => strange(String(key)) });
+
+/** What the packs say in words of their own, and their names. */
+const clausesIn = (data: unknown): string[] =>
+  data && typeof data === 'object'
+    ? Object.entries(data).flatMap(([key, value]) =>
+        /^(?:id|title|text|section)$/.test(key) && typeof value === 'string' ? [value] : clausesIn(value),
+      )
+    : [];
+
+const termNames = new Set(termLists.flatMap(({ terms }) => terms.map(({ name }) => name)));
+
+/** What is the same in every language: clauses and names of packs, and terms of the notation. */
+const sameEverywhere = ({ text, own }: Example): string[] =>
+  [...clausesIn(contextOf(readMarked(text).text, own ? [own] : []).limits.packs), ...termNames].sort(
+    (a, b) => b.length - a.length,
+  );
+
+/** Words of the names that units and strings of the notation have in a message. */
+const unitWords = /\b(?:min|kPa|gal|gal-us|gal-imp|gpm|gpm-us|gpm-imp)\b/g;
+
+/** English words of a message that come neither from the log nor from what is the same in every language. */
+function englishIn(words: string, example: Example): string[] {
+  const left = sameEverywhere(example)
+    .reduce((text, same) => text.replaceAll(same, ''), words)
+    .replace(unitWords, '');
+  const written = new Set([example.text, example.fixed, ...rules.map(({ id }) => id)].join(' ').match(/[A-Za-z]+/g));
+  return (left.match(/[A-Za-z]{3,}/g) ?? []).filter((word) => !written.has(word) || kinds.has(word));
+}
+
+/** Keywords that a sentence names by what they mean. */
+const kinds = new Set(['casing', 'liner', 'grout', 'seal', 'pack', 'plug']);
+
+afterEach(() => l10n.config({ contents: {} }));
+
+describe('in a window of another language no words of a finding are English', () => {
+  beforeEach(() => l10n.config({ contents: strangeBundle }));
+
+  test.each(rules.filter(({ id }) => !notYet.has(id)).map((rule) => [rule.id, rule] as const))('%s', (_, rule) => {
+    const shown = rule.flagged.flatMap((example) =>
+      findingsOf(rule, example).flatMap((finding) => wordsOf(finding).map((words) => ({ words, example }))),
+    );
+    expect(shown.length).toBeGreaterThan(0);
+    expect(shown.map(({ words }) => words).filter((words) => !words.startsWith('«'))).toEqual([]);
+    expect(shown.flatMap(({ words, example }) => englishIn(words, example).map((word) => `${word}: ${words}`))).toEqual(
+      [],
+    );
+  });
+});
