@@ -7,13 +7,14 @@ import { unitHints } from './inlay-hints/units.ts';
 import type { Shows } from './shows.ts';
 
 const sources: Readonly<Record<HintKind, HintSource>> = {
-  thickness: thicknessHints,
   units: unitHints,
+  thickness: thicknessHints,
   requiredVolume: requiredVolumeHints,
   penetrationRate: penetrationRateHints,
 };
 
-const kinds: readonly HintKind[] = ['thickness', 'units', 'requiredVolume', 'penetrationRate'];
+/** In the order in which they stand behind one column: what a value comes to stands next to it. */
+const kinds: readonly HintKind[] = ['units', 'thickness', 'requiredVolume', 'penetrationRate'];
 
 const byColumn = (a: Hint, b: Hint): number => a.column - b.column;
 

@@ -59,9 +59,9 @@ describe('hints beside the text', () => {
 
   test('a value in the other system also in the units of the file', () => {
     // NIST SP 811, appendix B: 1 ft = 0.3048 m, so 38 ft are 11.58 m.
-    expect(hinted(log, only('units'))).toEqual(['- 38 ft«11.58 m» sand']);
+    expect(hinted(log, only('units'))).toEqual(['- 38 ft«= 11.58 m» sand']);
     expect(hinted('units ft in gal-us\nstrata\n  0 - 12.5 clay ; 3 m\nhole\n 0 - 9 m 10', only('units'))).toEqual([
-      '0 - 9 m«29.53 ft» 10',
+      '0 - 9 m«= 29.53 ft» 10',
     ]);
   });
 
@@ -79,13 +79,17 @@ describe('hints beside the text', () => {
   });
 
   test('only where it is asked for, and nothing where everything is off', () => {
-    expect(hinted(log, showsAll.inlayHints, 6, 6)).toEqual(['- 38 ft«7.782 m»«11.58 m» sand']);
+    expect(hinted(log, showsAll.inlayHints, 6, 6)).toEqual(['- 38 ft«= 11.58 m»«7.782 m» sand']);
     const none = { thickness: false, units: false, requiredVolume: false, penetrationRate: false };
     expect(hinted(log, none)).toEqual([]);
   });
 
   test('nothing of what is not known', () => {
     expect(hinted('strata\n  0 - ? clay\n  - 12 sand\ndrilling\n  1 - 3 ? min')).toEqual([]);
+  });
+
+  test('no thickness of a layer that runs upwards', () => {
+    expect(hinted('strata\n  0 - 12 clay\n  - 9 sand\n  - 12 till', only('thickness'))).toEqual(['- 12«3 m» till']);
   });
 });
 

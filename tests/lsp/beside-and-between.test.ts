@@ -61,8 +61,8 @@ describe('beside the text', () => {
     await started();
     const hints = await editor.request<InlayHint[]>('textDocument/inlayHint', about({ range: range(4, 0, 9) }));
     expect(hints.map(({ label, position }) => [label, position.line])).toEqual([
+      ['= 11.58 m', 4],
       ['4.382 m', 4],
-      ['11.58 m', 4],
     ]);
   });
 

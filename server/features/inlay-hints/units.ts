@@ -26,5 +26,7 @@ export const unitHints: HintSource = ({ log: { units } }, line, number) =>
     const si = unit === null ? null : siOf(amount, units);
     if (unit === null || si === null || amount.quantity.number === 0) return [];
     const text = inUnit(amount.role === 'depth' ? Math.abs(si) : si, unit);
-    return [{ line: number, column: amount.quantity.end, text, about: `${text}, in the units of this file` }];
+    return [
+      { line: number, column: amount.quantity.end, text: `= ${text}`, about: `${text}, in the units of this file` },
+    ];
   });

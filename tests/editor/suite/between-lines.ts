@@ -48,7 +48,7 @@ export const betweenLines: Tests = {
       const found = await hints();
       return found.length > 0 && found;
     });
-    assert.deepEqual(first.map(labelOf), ['4.382 m', '11.58 m']);
+    assert.deepEqual(first.map(labelOf), ['= 11.58 m', '4.382 m']);
     const settings = vscode.workspace.getConfiguration('drillhand', document.uri);
     await settings.update('inlayHints.units', false);
     await until('one hint less', async () => (await hints()).length === 1);
