@@ -1,5 +1,12 @@
 import type { Allow, Interval, Item, Keyword, Line, Problem, Quantity, Text } from './tree.ts';
 
+/** What somebody made of a line; a line has few. */
+interface Note {
+  readonly keeper: object;
+  value: unknown;
+  readonly next: Note | null;
+}
+
 /** A line as it was read. */
 export class ReadLine implements Line {
   readonly text: string;
@@ -12,8 +19,7 @@ export class ReadLine implements Line {
   readonly comment: Text | null;
   readonly allow: Allow | null;
   readonly problems: readonly Problem[];
-  #keeper: object | null = null;
-  #note: unknown = undefined;
+  #note: Note | null = null;
 
   constructor(line: Line) {
     this.text = line.text;
@@ -29,15 +35,16 @@ export class ReadLine implements Line {
   }
 
   static noteOf(line: ReadLine, keeper: object): unknown {
-    return line.#keeper === keeper ? line.#note : undefined;
+    let note = line.#note;
+    while (note !== null && note.keeper !== keeper) note = note.next;
+    return note?.value;
   }
 
-  /** True where the note is kept: a line has room for the notes of one keeper. */
-  static keep(line: ReadLine, keeper: object, note: unknown): boolean {
-    if (line.#keeper !== null && line.#keeper !== keeper) return false;
-    line.#keeper = keeper;
-    line.#note = note;
-    return true;
+  static keep(line: ReadLine, keeper: object, value: unknown): void {
+    let note = line.#note;
+    while (note !== null && note.keeper !== keeper) note = note.next;
+    if (note === null) line.#note = { keeper, value, next: line.#note };
+    else note.value = value;
   }
 }
 
@@ -46,11 +53,24 @@ export class LineNotes<T extends object> {
   readonly #others = new WeakMap<Line, T>();
 
   get(line: Line): T | undefined {
-    const note = line instanceof ReadLine ? (ReadLine.noteOf(line, this) as T | undefined) : undefined;
-    return note ?? this.#others.get(line);
+    return line instanceof ReadLine ? (ReadLine.noteOf(line, this) as T | undefined) : this.#others.get(line);
   }
 
   set(line: Line, note: T): void {
-    if (!(line instanceof ReadLine) || !ReadLine.keep(line, this, note)) this.#others.set(line, note);
+    if (line instanceof ReadLine) ReadLine.keep(line, this, note);
+    else this.#others.set(line, note);
   }
+}
+
+/** The function with its answers kept for as long as each line lives: a line stays the same object while nobody edits it. */
+export function rememberedOfLine<T>(work: (line: Line) => T): (line: Line) => T {
+  const notes = new LineNotes<{ readonly value: T }>();
+  return (line) => {
+    let note = notes.get(line);
+    if (note === undefined) {
+      note = { value: work(line) };
+      notes.set(line, note);
+    }
+    return note.value;
+  };
 }

@@ -1,4 +1,4 @@
-import { remembered } from '../../grammar/remembered.ts';
+import { rememberedOfLine } from '../../grammar/line-notes.ts';
 import { type Row, rowById, type Slot } from '../../grammar/table.ts';
 import type { Item, Line, Quantity, Value } from '../../grammar/tree.ts';
 import { toSi, type Unit, unitById, withGallon } from '../../grammar/units.ts';
@@ -57,7 +57,7 @@ const amountsOfItem = (row: Row | null, item: Item): readonly Amount[] =>
   amountsOfValue(item.value, slotOf(row, item.slot));
 
 /** Every number on a line that was read, in the order of the line. */
-export const amountsOf = remembered((line: Line): readonly Amount[] => {
+export const amountsOf = rememberedOfLine((line: Line): readonly Amount[] => {
   const row = bodyRowOf(line);
   const depths = line.depths === null ? [] : quantitiesOf(line.depths);
   const leading = depths.map((quantity): Amount => ({ quantity, role: 'depth', slot: null }));

@@ -1,3 +1,4 @@
+import { LineNotes } from '../../grammar/line-notes.ts';
 import type { Columns } from '../../grammar/span.ts';
 import type { Line, Quantity, Value } from '../../grammar/tree.ts';
 import type { FileUnits } from '../model/log.ts';
@@ -48,7 +49,7 @@ interface Known {
 }
 
 /* A line stays the same object for as long as nobody edits it; what its bare depths come to turns on the file's unit. */
-const known = new WeakMap<Line, Known>();
+const known = new LineNotes<Known>();
 
 /** The depths that a line names; those from the top of the casing and those that are not known are left out. */
 export function depthsOn(line: Line, units: FileUnits): readonly WrittenDepth[] {

@@ -1,4 +1,4 @@
-import { remembered } from '../../grammar/remembered.ts';
+import { rememberedOfLine } from '../../grammar/line-notes.ts';
 import type { Columns } from '../../grammar/span.ts';
 import type { Item, Line, Quantity, Value } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
@@ -73,7 +73,7 @@ function readTokens(line: Line): readonly LineToken[] {
 }
 
 /** The tokens of a line, from left to right, none over another. */
-export const tokensOf = remembered(readTokens);
+export const tokensOf = rememberedOfLine(readTokens);
 
 /** The tokens of every line from `first` to `last`. */
 export const semanticTokens = ({ tree }: Snapshot, first: number, last: number): readonly (readonly LineToken[])[] =>

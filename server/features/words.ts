@@ -1,4 +1,4 @@
-import { remembered } from '../../grammar/remembered.ts';
+import { rememberedOfLine } from '../../grammar/line-notes.ts';
 import type { Columns } from '../../grammar/span.ts';
 import { termLists } from '../../grammar/terms/index.ts';
 import type { ListId, Term } from '../../grammar/terms/term.ts';
@@ -17,7 +17,7 @@ function wordsOfItem({ value }: Item): readonly Word[] {
 }
 
 /** Every term on a line, in the order of the line. */
-export const wordsOf = remembered((line: Line): readonly Word[] => line.items.flatMap(wordsOfItem));
+export const wordsOf = rememberedOfLine((line: Line): readonly Word[] => line.items.flatMap(wordsOfItem));
 
 const titles = new Map(termLists.map((list) => [list.id, list.title]));
 

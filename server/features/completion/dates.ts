@@ -1,3 +1,4 @@
+import { rememberedOfLine } from '../../../grammar/line-notes.ts';
 import { remembered } from '../../../grammar/remembered.ts';
 import type { Row, Slot } from '../../../grammar/table.ts';
 import type { Item, Line } from '../../../grammar/tree.ts';
@@ -13,7 +14,7 @@ const datesOf = ({ value }: Item): readonly string[] => {
   return moments.flatMap(({ date }) => (date === null ? [] : [date]));
 };
 
-const datesOn = remembered(({ items }: Line): readonly string[] => items.flatMap(datesOf));
+const datesOn = rememberedOfLine(({ items }: Line): readonly string[] => items.flatMap(datesOf));
 
 const datesIn = (lines: readonly Line[]): readonly string[] => lines.flatMap(datesOn);
 

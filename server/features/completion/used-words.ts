@@ -1,4 +1,4 @@
-import { remembered } from '../../../grammar/remembered.ts';
+import { rememberedOfLine } from '../../../grammar/line-notes.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import { wordsOf } from '../words.ts';
 import { headKeysOf } from './head-values.ts';
@@ -6,7 +6,7 @@ import { headKeysOf } from './head-values.ts';
 /** How often terms stand in logs, by their list and name, and values of the head, by their row. */
 export type UsedWords = ReadonlyMap<string, number>;
 
-const keysOf = remembered((line: Line): readonly string[] => [
+const keysOf = rememberedOfLine((line: Line): readonly string[] => [
   ...wordsOf(line).map(({ list, term }) => `${list}/${term.name}`),
   ...headKeysOf(line),
 ]);

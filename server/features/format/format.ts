@@ -1,10 +1,10 @@
 import { parseLines, splitLines } from '../../../grammar/index.ts';
-import { remembered } from '../../../grammar/remembered.ts';
+import { rememberedOfLine } from '../../../grammar/line-notes.ts';
 import { type Context, readLine, startOfFile } from '../../../grammar/sections.ts';
 import type { Line, Tree } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import { type Cells, cellsOf, isWritable } from './cells.ts';
-import { areSameWidths, layOut, ownWidths, type Widths, widened } from './layout.ts';
+import { fitsIn, inOneBlank, layOut, ownWidths, type Widths, widened } from './layout.ts';
 
 /** Where remarks and comments begin, where the line leaves room. */
 const remarkColumn = 50;
@@ -29,44 +29,58 @@ function setIn(line: Line): string {
   return line.keyword === null ? `  ${body}` : line.text.trimEnd();
 }
 
-/** A line that can be written from its items, and the width that it takes. */
-interface Written {
+/** A line that can be written from its items, with the widths that it takes by itself, and how it was written last. */
+interface Written extends Widths {
   readonly cells: Cells;
-  readonly own: Widths;
+  /** Lines of the same group line up with each other within a block; those of the head in the whole file. */
+  readonly group: string;
+  /** The widths and the context of `text`; the section that a line is read in is a part of the line. */
+  writtenAs: string;
+  text: string;
 }
 
-const writtenOf = remembered((line: Line): Written | null => {
+const headGroup = 'head';
+
+function readToWrite(line: Line): Written | null {
   if (!isWritable(line)) return null;
   const cells = cellsOf(line);
-  return { cells, own: ownWidths(cells) };
-});
-
-/** The lines that line up with each other, as far as they were looked at. */
-interface Group {
-  widths: Widths;
+  return {
+    ...ownWidths(cells),
+    cells,
+    group: cells.kind === 'header' ? headGroup : cells.row,
+    writtenAs: '',
+    text: '',
+  };
 }
 
-/**
- * The group of each line; null for one that is only set in. Lines of the same row line up within a block, which is what
- * stands under one keyword; the lines of the head do in the whole file.
- */
-function groupsOf(lines: readonly Line[]): readonly (Group | null)[] {
+const writtenOf = rememberedOfLine(readToWrite);
+
+/** The widths of the lines that line up with each other, as far as they were looked at. */
+interface Group {
+  widths: Widths;
+  /** The widths as a text; written once all are known. */
+  name: string;
+}
+
+function joined(groups: Map<string, Group>, written: Written): Group {
+  const group = groups.get(written.group);
+  if (group === undefined) {
+    const begun = { widths: written, name: '' };
+    groups.set(written.group, begun);
+    return begun;
+  }
+  if (!fitsIn(written, group.widths)) group.widths = widened(group.widths, written);
+  return group;
+}
+
+/** The group of each line, a block being what stands under one keyword; null for a line that is only set in. */
+function groupsOf(lines: readonly Line[], written: readonly (Written | null)[]): readonly (Group | null)[] {
   const head = new Map<string, Group>();
   let block = new Map<string, Group>();
-  return lines.map((line) => {
+  return lines.map((line, at) => {
     if (line.keyword !== null && line.keyword.id === line.section) block = new Map();
-    const written = writtenOf(line);
-    if (written === null) return null;
-    const { cells, own } = written;
-    const [groups, name] = cells.kind === 'header' ? [head, ''] : [block, cells.row];
-    const group = groups.get(name);
-    if (group === undefined) {
-      const begun = { widths: own };
-      groups.set(name, begun);
-      return begun;
-    }
-    if (!areSameWidths(group.widths, own)) group.widths = widened(group.widths, own);
-    return group;
+    const each = written[at] ?? null;
+    return each === null ? null : joined(each.group === headGroup ? head : block, each);
   });
 }
 
@@ -74,45 +88,38 @@ function groupsOf(lines: readonly Line[]): readonly (Group | null)[] {
 const contextOf = (above: Line | undefined, hasString: boolean): Context =>
   above ? { section: above.section, hasString } : startOfFile;
 
+const nameOf = ({ top, bottom, first, whole, keyword }: Widths): string =>
+  [top, bottom, first, whole, keyword].join(' ');
+
+const isString = ({ section }: Line): boolean => section === 'casing' || section === 'liner' || section === 'screen';
+
 /** The text of every line, long forms written out and columns lined up. A line whose meaning would change stays as it is. */
 export function formatLines(tree: Tree): string[] {
   const { lines } = tree;
-  const groups = groupsOf(lines);
+  const written = lines.map(writtenOf);
+  const groups = groupsOf(lines, written);
   let hasString = false;
   return lines.map((line, at) => {
-    const context = contextOf(lines[at - 1], hasString);
-    hasString ||= line.section === 'casing' || line.section === 'liner' || line.section === 'screen';
-    const group = groups[at] ?? null;
-    return group === null ? setIn(line) : textOf(line, group.widths, context);
+    const [each, group, string] = [written[at] ?? null, groups[at] ?? null, hasString];
+    hasString ||= isString(line);
+    if (each === null || group === null) return setIn(line);
+    if (group.name === '') group.name = nameOf(group.widths);
+    const as = string ? `${group.name} s` : group.name;
+    if (each.writtenAs !== as) {
+      each.text = layLine(line, each.cells, group.widths, contextOf(lines[at - 1], string));
+      each.writtenAs = as;
+    }
+    return each.text;
   });
 }
 
-interface Laid {
-  readonly widths: Widths;
-  readonly hasString: boolean;
-  readonly text: string;
-}
-
-const laid = new WeakMap<Line, Laid>();
-
-/** The text of a line in columns of those widths; the section that it is read in is a part of the line. */
-function textOf(line: Line, widths: Widths, context: Context): string {
-  const before = laid.get(line);
-  if (before !== undefined && before.hasString === context.hasString && areSameWidths(before.widths, widths))
-    return before.text;
-  const text = layLine(line, widths, context);
-  laid.set(line, { widths, hasString: context.hasString, text });
-  return text;
-}
-
-function layLine(line: Line, widths: Widths, context: Context): string {
-  const written = writtenOf(line);
-  if (written === null) return setIn(line);
-  const text = withTail(layOut(written.cells, widths, line.section), tail(line));
+function layLine(line: Line, cells: Cells, widths: Widths, context: Context): string {
+  const text = withTail(layOut(cells, widths, line.section), tail(line));
   return text === line.text || saysTheSame(line, text, context) ? text : setIn(line);
 }
 
 function saysTheSame(line: Line, text: string, context: Context): boolean {
+  if (inOneBlank(text) === inOneBlank(line.text)) return true;
   const again = readLine(text, context).line;
   const problems = line.problems.filter((each) => each.code !== 'interval-without-dash');
   return meaningOf(again) === meaningOf({ ...line, problems });

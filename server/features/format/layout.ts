@@ -24,6 +24,9 @@ const widest = (texts: readonly string[]): number => texts.reduce((most, each) =
 
 const wholePart = (text: string): string => /^[^\d]*\d+/.exec(text)?.[0] ?? text;
 
+/** A text as it is read: one blank says as much as many. */
+export const inOneBlank = (text: string): string => text.trimStart().replace(/\s+/g, ' ');
+
 /** The widths of the depths of a group of lines. */
 export const depthWidths = (cells: readonly DepthCells[]): DepthWidths => ({
   top: Math.max(leastDepth, widest(cells.filter((each) => each.interval).map((each) => each.top))),
@@ -47,8 +50,13 @@ export const widened = (a: Widths, b: Widths): Widths => ({
   keyword: Math.max(a.keyword, b.keyword),
 });
 
-export const areSameWidths = (a: Widths, b: Widths): boolean =>
-  a.top === b.top && a.bottom === b.bottom && a.first === b.first && a.whole === b.whole && a.keyword === b.keyword;
+/** True where a line of its own widths has room in those of a group. */
+export const fitsIn = (own: Widths, group: Widths): boolean =>
+  own.top <= group.top &&
+  own.bottom <= group.bottom &&
+  own.first <= group.first &&
+  own.whole <= group.whole &&
+  own.keyword <= group.keyword;
 
 const pad = (text: string, width: number): string => text.padEnd(width);
 

@@ -1,9 +1,9 @@
-import { remembered } from '../../../grammar/remembered.ts';
+import { rememberedOfLine } from '../../../grammar/line-notes.ts';
 import { readLine } from '../../../grammar/sections.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import { depthCells, isWritable } from './cells.ts';
-import { dashColumnOf, depthWidths, layDepths } from './layout.ts';
+import { dashColumnOf, depthWidths, inOneBlank, layDepths } from './layout.ts';
 
 /** Lines of one section with their depths in columns. */
 export interface LinedUp {
@@ -13,8 +13,6 @@ export interface LinedUp {
 }
 
 const isInterval = (line: Line): boolean => line.keyword === null && line.depths?.kind === 'interval';
-
-const inOneBlank = (text: string): string => text.trimStart().replace(/\s+/g, ' ');
 
 /** The line with its depths in their columns and everything behind them as it was typed; as it was where that would change what it says. */
 function withDepths(line: Line, text: string): string {
@@ -27,7 +25,7 @@ function withDepths(line: Line, text: string): string {
 const behindDepths = ({ text, depths }: Line): string => text.slice(depths?.end ?? 0).trim();
 
 /** The depths of a line as they are laid out; null where they are not. */
-const cellsOf = remembered((line: Line) => (isInterval(line) && isWritable(line) ? depthCells(line) : null));
+const cellsOf = rememberedOfLine((line: Line) => (isInterval(line) && isWritable(line) ? depthCells(line) : null));
 
 /** Puts the depths of a section's lines into columns; words stay as they were typed. Only the first `most` lines are moved, by the width of all. */
 export function linedUp(lines: readonly Line[], most = Number.POSITIVE_INFINITY): LinedUp {
