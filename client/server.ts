@@ -19,7 +19,7 @@ const clientOptions = (log: vscode.LogOutputChannel): LanguageClientOptions => (
   documentSelector: [{ language: 'drillhand' }],
   synchronize: { configurationSection: 'drillhand' },
   outputChannel: log,
-  initializationOptions: { pages: true, asksAgain: true },
+  initializationOptions: { pages: true, asksAgain: true, l10n: vscode.l10n.bundle },
   middleware: lensMiddleware,
 });
 

@@ -6,6 +6,7 @@ import {
 } from 'vscode-languageserver';
 import { canonical } from './address.ts';
 import { initializeResult } from './capabilities.ts';
+import { speakAs } from './language.ts';
 import { requests } from './requests.ts';
 import { Session, type World } from './session.ts';
 
@@ -86,6 +87,8 @@ export function startServer(connection: Connection, world: World): void {
   const session = new Session(connection, world);
   const roots = new Set<string>();
   connection.onInitialize((params) => {
+    const trouble = speakAs(params.initializationOptions);
+    if (trouble !== null) session.warn(trouble);
     session.begin(params.capabilities ?? {}, params.initializationOptions);
     for (const uri of foldersIn(params)) roots.add(uri);
     return initializeResult;

@@ -58,13 +58,13 @@ const layers: Readonly<Record<string, Layer>> = {
   'server/features': {
     values: [...untilAnalysis, 'server/calculations'],
     types: [],
-    packages: [],
+    packages: ['@vscode/l10n'],
     why: 'a feature answers from a snapshot, in plain data that no protocol owns',
   },
   'server/folder': {
     values: [...untilAnalysis, 'server/calculations'],
     types: [],
-    packages: ['zod'],
+    packages: ['@vscode/l10n', 'zod'],
     why: 'what is known of several wells together is known from their snapshots and the files beside them',
   },
   'server/import': {
@@ -82,7 +82,7 @@ const layers: Readonly<Record<string, Layer>> = {
   'server/export': {
     values: ['server/drawing'],
     types: ['server/record', 'server/model', 'server/folder'],
-    packages: ['zod', 'fast-xml-builder', 'pdf-lib', '@pdf-lib/fontkit', '@resvg/resvg-wasm'],
+    packages: ['@vscode/l10n', 'zod', 'fast-xml-builder', 'pdf-lib', '@pdf-lib/fontkit', '@resvg/resvg-wasm'],
     why: 'an exporter sees results only',
   },
   'server/cli': {
@@ -94,7 +94,7 @@ const layers: Readonly<Record<string, Layer>> = {
   'server/lsp': {
     values: [...untilAnalysis, 'server/features', 'server/folder', 'server/import', 'server/drawing', 'server/export'],
     types: [],
-    packages: ['vscode-languageserver', 'zod'],
+    packages: ['@vscode/l10n', 'vscode-languageserver', 'zod'],
     why: 'the command line is another door',
   },
   client: {

@@ -95,20 +95,25 @@ export class Editor {
     return this.connection.sendNotification(method, params);
   }
 
-  begin(capabilities: ClientCapabilities = everyAbility): Promise<{ capabilities: Record<string, unknown> }> {
-    return this.beginIn(null, capabilities);
+  begin(
+    capabilities: ClientCapabilities = everyAbility,
+    options: unknown = null,
+  ): Promise<{ capabilities: Record<string, unknown> }> {
+    return this.beginIn(null, capabilities, options);
   }
 
   /** As `begin`, with a folder open. */
   async beginIn(
     rootUri: string | null,
     capabilities: ClientCapabilities = everyAbility,
+    initializationOptions: unknown = null,
   ): Promise<{ capabilities: Record<string, unknown> }> {
     const answer = await this.request<{ capabilities: Record<string, unknown> }>('initialize', {
       processId: process.pid,
       rootUri,
       workspaceFolders: rootUri === null ? null : [{ uri: rootUri, name: 'logs' }],
       capabilities,
+      initializationOptions,
     });
     await this.notify('initialized', {});
     return answer;
