@@ -10,7 +10,7 @@ const events: Readonly<Record<Due['event'], (log: WellLog) => Moment | null>> = 
 };
 
 /** The event in words, as the end of `60 days from`. */
-export const eventText: Readonly<Record<Due['event'], string>> = {
+const eventText: Readonly<Record<Due['event'], string>> = {
   finished: 'the finish',
   abandoned: 'the abandonment',
 };
@@ -38,10 +38,10 @@ export function daysLeft({ due }: DueDate, day: string): number {
   return days.ok ? days.value : Number.NaN;
 }
 
-export const daysText = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
+const daysText = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
 
 /** `, in 49 days`; nothing where nobody said which day it is. */
-export function leftText(each: DueDate, today: string | null): string {
+function leftText(each: DueDate, today: string | null): string {
   const left = today === null ? Number.NaN : daysLeft(each, today);
   if (Number.isNaN(left)) return '';
   if (left < 0) return `, ${daysText(-left)} ago`;
@@ -49,7 +49,7 @@ export function leftText(each: DueDate, today: string | null): string {
 }
 
 /** `60 days (montana-36-21) from the finish, which is assumed to start the clock`. */
-export const clockText = ({ text, pack, known, event, assumed }: DueDate): string =>
+const clockText = ({ text, pack, known, event, assumed }: DueDate): string =>
   `${text} (${pack}${known === 'remembered' ? ', from memory' : ''}) from ${eventText[event]}${
     assumed ? ', which is assumed to start the clock' : ''
   }`;

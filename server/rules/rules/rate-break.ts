@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { DrilledInterval, Stratum } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
 import { figureValues } from '../figure-values.ts';
@@ -60,9 +61,32 @@ function reportAt(rods: readonly Rod[], at: number, most: { ratio: number; rods:
   return breakReport(first, numberText(ratio, 2), slower, context);
 }
 
+const slowerWords = (ratio: string, depth: string, least: string, rods: string): string =>
+  l10n.t(
+    'drilling goes {0} times slower below {1} than above, with the same bit and flush, and no contact is logged near it (looked for: {2} over {3}); did the ground change there?',
+    ratio,
+    depth,
+    least,
+    rods,
+  );
+
+const fasterWords: typeof slowerWords = (ratio, depth, least, rods) =>
+  l10n.t(
+    'drilling goes {0} times faster below {1} than above, with the same bit and flush, and no contact is logged near it (looked for: {2} over {3}); did the ground change there?',
+    ratio,
+    depth,
+    least,
+    rods,
+  );
+
 const breakReport = ({ drilled, top }: Rod, ratio: string, slower: boolean, context: RuleContext): Report => ({
   span: drilled.interval.span,
-  message: `drilling goes ${ratio} times ${slower ? 'slower' : 'faster'} below ${depthText(top, context.log.units)} than above, with the same bit and flush, and no contact is logged near it (looked for: ${limitText(context, 'rate-break-ratio-least')} over ${limitText(context, 'rate-break-rods-least')}); did the ground change there?`,
+  message: (slower ? slowerWords : fasterWords)(
+    ratio,
+    depthText(top, context.log.units),
+    limitText(context, 'rate-break-ratio-least'),
+    limitText(context, 'rate-break-rods-least'),
+  ),
   limit: 'rate-break-ratio-least',
 });
 

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { WellLog } from '../../model/log.ts';
 import type { Requirement } from '../../packs/requirements.ts';
 import { saidBy } from '../asked.ts';
@@ -14,16 +15,23 @@ const shown = (lines: string): string => lines.trim().replace(/\s+/g, ' ');
 const fixesOf = ({ lines }: FactToHold, line: number, end: number): Fix[] =>
   lines === null
     ? []
-    : [fix(`Add "${shown(lines)}"`, [{ span: { line, start: end, end }, text: `\n${lines}` }], { preferred: true })];
+    : [
+        fix(l10n.t('Add "{0}"', shown(lines)), [{ span: { line, start: end, end }, text: `\n${lines}` }], {
+          preferred: true,
+        }),
+      ];
 
 function reportOf(asked: Requirement, pack: string, index: number, { log, tree }: RuleContext): Report {
   const wanted = factsToHold[asked.fact];
   const line = lineForFact(wanted, log, tree);
   const text = tree.lines[line]?.text ?? '';
-  const ask = wanted.lines === null ? 'log it' : `write it, or ${shown(wanted.lines)} to ask the crew`;
+  const lacking = saidBy(asked, pack);
   return {
     span: { line, start: text.length - text.trimStart().length, end: text.length },
-    message: `the record lacks ${saidBy(asked, pack)}; ${ask}`,
+    message:
+      wanted.lines === null
+        ? l10n.t('the record lacks {0}; log it', lacking)
+        : l10n.t('the record lacks {0}; write it, or {1} to ask the crew', lacking, shown(wanted.lines)),
     limit: `${pack}/record/${index}`,
     fixes: () => fixesOf(wanted, line, text.length),
   };

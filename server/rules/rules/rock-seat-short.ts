@@ -1,9 +1,26 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { factsOfString, firstRock, rockOf, wellCasing } from '../facts.ts';
 import { depthText, lengthText } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
+
+const aboveRock = (apart: string, rock: string, asked: string): string =>
+  l10n.t(
+    'the casing ends {0} above rock, which begins at {1}; it must go at least {2}, below what is broken; correct a depth, or ask the authority',
+    apart,
+    rock,
+    asked,
+  );
+
+const intoRock: typeof aboveRock = (into, rock, asked) =>
+  l10n.t(
+    'the casing goes {0} into rock, which begins at {1}; it must go at least {2}, below what is broken; correct a depth, or ask the authority',
+    into,
+    rock,
+    asked,
+  );
 
 /** Casing that does not go as far into rock as the pack asks. */
 export const rule: Rule = {
@@ -41,14 +58,16 @@ export const rule: Rule = {
     if (!casing || !rock || !least || foot === null || top === null || rockOf(casing, log) === null) return [];
     const into = foot - top;
     if (into >= least.value - 1e-3) return [];
-    const seat =
-      into < 0 ? `ends ${lengthText(into, log.units)} above rock` : `goes ${lengthText(into, log.units)} into rock`;
     return [
       {
         span: casing.interval.bottom?.span ?? casing.span,
         doubts: [casing.interval.bottom, rock.interval.top],
-        message: `the casing ${seat}, which begins at ${depthText(top, log.units)}; it must go at least ${askedText(least)}, below what is broken; correct a depth, or ask the authority`,
-        related: [{ span: rock.interval.span, message: 'rock begins here' }],
+        message: (into < 0 ? aboveRock : intoRock)(
+          lengthText(into, log.units),
+          depthText(top, log.units),
+          askedText(least),
+        ),
+        related: [{ span: rock.interval.span, message: l10n.t('rock begins here') }],
         limit: least.key,
       },
     ];

@@ -1,8 +1,9 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, Interval, PipeString } from '../../model/log.ts';
 import { sameDepth } from '../columns.ts';
 import { intervalText, stretchText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isSeal } from '../strings.ts';
+import { isSeal, kindText } from '../strings.ts';
 
 const openIntervals = (string: PipeString): Interval[] => [
   ...string.screens.map((screen) => screen.interval),
@@ -16,8 +17,14 @@ function reportOf(open: Interval, fill: Fill, { log: { units } }: RuleContext): 
   return {
     span: fill.interval.span,
     doubts: [fill.interval.top, fill.interval.bottom, open.top, open.bottom],
-    message: `${fill.kind} ${intervalText(fill.interval, units)} stands against the screen ${intervalText(open, units)} at ${stretchText(top, bottom, units)}: sealed slots give no water; correct one of the depths`,
-    related: [{ span: open.span, message: 'the screen' }],
+    message: l10n.t(
+      '{0} {1} stands against the screen {2} at {3}: sealed slots give no water; correct one of the depths',
+      kindText(fill),
+      intervalText(fill.interval, units),
+      intervalText(open, units),
+      stretchText(top, bottom, units),
+    ),
+    related: [{ span: open.span, message: l10n.t('the screen') }],
   };
 }
 

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { PipeString } from '../../model/log.ts';
 import { bottomOf } from '../columns.ts';
 import { fix, lineAfter } from '../fixes.ts';
@@ -21,9 +22,12 @@ const reportOf = (string: PipeString, { log, tree }: RuleContext): Report => {
   const last = string.screens.at(-1)?.line ?? string.line;
   return {
     span: string.screens.at(-1)?.interval.span ?? string.interval.span,
-    message: `nothing is logged that closes the foot of the screen at ${depthText(bottomOf(string) ?? 0, log.units)}; log the plug or the bottom plate, or ask the crew`,
+    message: l10n.t(
+      'nothing is logged that closes the foot of the screen at {0}; log the plug or the bottom plate, or ask the crew',
+      depthText(bottomOf(string) ?? 0, log.units),
+    ),
     fixes: () => [
-      fix('Ask the crew for the plug, with ?', [lineAfter(last, tree.lines[last]?.text ?? '', 'plug  ?  ?')], {
+      fix(l10n.t('Ask the crew for the plug, with ?'), [lineAfter(last, tree.lines[last]?.text ?? '', 'plug  ?  ?')], {
         preferred: true,
       }),
     ],

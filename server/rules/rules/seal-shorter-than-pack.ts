@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString, WellLog } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import type { LimitInForce } from '../../packs/limits.ts';
@@ -29,14 +30,21 @@ function footOfSeal(log: WellLog): Fill | null {
 const tooShort = (seal: Fill, least: LimitInForce, { units }: WellLog): Report => ({
   span: seal.interval?.bottom?.span ?? seal.span,
   doubts: [seal.interval?.bottom],
-  message: `the seal ends at ${depthText(bottom(seal), units)}; it must reach at least ${askedText(least)}, to keep surface water out; correct the depth, or log what else was placed`,
+  message: l10n.t(
+    'the seal ends at {0}; it must reach at least {1}, to keep surface water out; correct the depth, or log what else was placed',
+    depthText(bottom(seal), units),
+    askedText(least),
+  ),
   limit: least.key,
 });
 
 const noSeal = (string: PipeString, least: LimitInForce, { tree }: RuleContext): Report => ({
   span: string.interval.span,
   fixes: () => [askForSeal(string, tree)],
-  message: `no seal is logged around the casing; it must reach at least ${askedText(least)}; log it, or ask the crew`,
+  message: l10n.t(
+    'no seal is logged around the casing; it must reach at least {0}; log it, or ask the crew',
+    askedText(least),
+  ),
   limit: least.key,
 });
 

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import { rowById } from '../../../grammar/table.ts';
 import type { Keyword } from '../../../grammar/tree.ts';
@@ -18,11 +19,25 @@ interface First {
   readonly line: number;
 }
 
-const reportOf = (keyword: Keyword, line: number, first: First, where: string, text: string): Report => ({
-  fixes: () => [writeBefore('Make this line a comment', line, text, '# ')],
+const twiceInFile = (keyword: string, line: number): string =>
+  l10n.t(
+    '{0} stands twice in this file; the first counts, on line {1}, and this one is left out; remove one of the two',
+    keyword,
+    line,
+  );
+
+const twiceOnString: typeof twiceInFile = (keyword, line) =>
+  l10n.t(
+    '{0} stands twice under one string; the first counts, on line {1}, and this one is left out; remove one of the two',
+    keyword,
+    line,
+  );
+
+const reportOf = (keyword: Keyword, line: number, first: First, words: typeof twiceInFile, text: string): Report => ({
+  fixes: () => [writeBefore(l10n.t('Make this line a comment'), line, text, '# ')],
   span: spanAt(line, keyword),
-  message: `${keyword.id} stands twice ${where}; the first counts, on line ${first.line + 1}, and this one is left out; remove one of the two`,
-  related: [{ span: spanAt(first.line, first.keyword), message: 'the first, which counts' }],
+  message: words(keyword.id, first.line + 1),
+  related: [{ span: spanAt(first.line, first.keyword), message: l10n.t('the first, which counts') }],
 });
 
 function* repeated({ tree, linesBesideStrata }: RuleContext): Generator<Report> {
@@ -36,7 +51,7 @@ function* repeated({ tree, linesBesideStrata }: RuleContext): Generator<Report> 
     if (!isFile && !onceForAString.has(keyword.id)) continue;
     const seen = isFile ? inFile : onString;
     const first = seen.get(keyword.id);
-    if (first) yield reportOf(keyword, line, first, isFile ? 'in this file' : 'under one string', text);
+    if (first) yield reportOf(keyword, line, first, isFile ? twiceInFile : twiceOnString, text);
     else seen.set(keyword.id, { keyword, line });
   }
 }

@@ -1,5 +1,18 @@
-import { meantOrRemark, ofProblem } from '../of-problem.ts';
+import * as l10n from '@vscode/l10n';
+import { meantOrRemark, ofProblem, type ProblemOnLine } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
+
+const messageOf = ({ written, facts: { doc } }: ProblemOnLine): string =>
+  doc
+    ? l10n.t(
+        '"{0}" is a second value for "{1}"; the first counts, and this one is left out; give it its unit or its label, or remove it',
+        written,
+        l10n.t(doc),
+      )
+    : l10n.t(
+        '"{0}" is a second value; the first counts, and this one is left out; give it its unit or its label, or remove it',
+        written,
+      );
 
 /** Two values where one fits. */
 export const rule: Rule = {
@@ -12,8 +25,7 @@ export const rule: Rule = {
   flagged: [{ text: 'hole\n  0 - 7.2 254 [[152]]', fixed: 'hole\n  0 - 7.2 254  ; 152' }],
   silent: [{ text: 'hole\n  0 - 7.2 254' }],
   check: ofProblem('second-value', {
-    message: ({ written, facts }) =>
-      `"${written}" is a second value${facts.doc ? ` for "${facts.doc}"` : ''}; the first counts, and this one is left out; give it its unit or its label, or remove it`,
+    message: messageOf,
     fixes: meantOrRemark,
   }),
 };

@@ -1,18 +1,24 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, PipeString } from '../../model/log.ts';
 import { moveDepth } from '../fixes.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 function reportOf(string: PipeString, shoe: Depth, foot: Depth, { log: { units } }: RuleContext): Report {
   const at = { shoe: depthText(shoe.value ?? 0, units), foot: depthText(foot.value ?? 0, units) };
   return {
     span: shoe.span,
-    message: `the shoe is logged at ${at.shoe}, but its string ends at ${at.foot}; a shoe is the foot of its string, so one of the two depths is wrong`,
-    related: [{ span: foot.span, message: `the ${string.kind} ends here, at ${at.foot}` }],
+    message: l10n.t(
+      'the shoe is logged at {0}, but its string ends at {1}; a shoe is the foot of its string, so one of the two depths is wrong',
+      at.shoe,
+      at.foot,
+    ),
+    related: [{ span: foot.span, message: l10n.t('the {0} ends here, at {1}', kindText(string), at.foot) }],
     limit: 'shoe-foot-difference-most',
     fixes: () => [
-      ...moveDepth(`Put the shoe at ${at.foot}`, shoe.span.line, shoe, foot, true),
-      ...moveDepth(`End the ${string.kind} at ${at.shoe}`, foot.span.line, foot, shoe),
+      ...moveDepth(l10n.t('Put the shoe at {0}', at.foot), shoe.span.line, shoe, foot, true),
+      ...moveDepth(l10n.t('End the {0} at {1}', kindText(string), at.shoe), foot.span.line, foot, shoe),
     ],
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { PipeString } from '../../model/log.ts';
 import type { LimitInForce } from '../../packs/limits.ts';
 import { askedText } from '../asked.ts';
@@ -15,10 +16,14 @@ function reportOf(casing: PipeString, asked: LimitInForce, { log, tree }: RuleCo
   return {
     span: foot?.span ?? casing.span,
     severity: isDriven(casing, log) ? 'error' : 'warning',
-    message: `no shoe is logged at ${depthText(foot?.value ?? 0, log.units)}: ${askedText(asked)}; log it, or shoe ? to ask the crew`,
+    message: l10n.t(
+      'no shoe is logged at {0}: {1}; log it, or shoe ? to ask the crew',
+      depthText(foot?.value ?? 0, log.units),
+      askedText(asked),
+    ),
     limit: asked.key,
     fixes: () =>
-      casing.shoe === null ? [fix('Add a shoe line with ?, to ask the crew', [line], { preferred: true })] : [],
+      casing.shoe === null ? [fix(l10n.t('Add a shoe line with ?, to ask the crew'), [line], { preferred: true })] : [],
   };
 }
 
