@@ -1,6 +1,17 @@
+import * as l10n from '@vscode/l10n';
 import type { Interval, WellLog } from '../model/log.ts';
 
 export type ColumnName = 'hole' | 'strata' | 'drilling';
+
+/** In French each is masculine and begins with a consonant, as the kinds of `kindText` do. */
+const columnWords: Readonly<Record<ColumnName, () => string>> = {
+  hole: () => l10n.t('hole'),
+  strata: () => l10n.t('strata'),
+  drilling: () => l10n.t('drilling'),
+};
+
+/** What a column tells of, in a sentence. */
+export const columnText = (column: ColumnName): string => columnWords[column]();
 
 /** An entry of a column of intervals. */
 export interface Entry {

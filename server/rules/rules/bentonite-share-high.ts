@@ -1,8 +1,10 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfFill } from '../facts.ts';
 import { valueText } from '../messages.ts';
 import type { Rule } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 /** Cement grout with more bentonite than the pack allows. */
 export const rule: Rule = {
@@ -35,7 +37,12 @@ export const rule: Rule = {
         yield {
           span: fill.bentonite.span,
           doubts: [fill.bentonite],
-          message: `${fill.kind} with ${valueText(share, '%')} of bentonite by mass of the cement; at most ${askedText(most)} leaves it strong enough; correct the share`,
+          message: l10n.t(
+            '{0} with {1} of bentonite by mass of the cement; at most {2} leaves it strong enough; correct the share',
+            kindText(fill),
+            valueText(share, '%'),
+            askedText(most),
+          ),
           limit: most.key,
         };
       }

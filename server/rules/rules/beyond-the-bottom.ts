@@ -1,16 +1,19 @@
-import type { Depth, Interval, PipeString, WellLog } from '../../model/log.ts';
-import { type Entry, sameDepth } from '../columns.ts';
+import * as l10n from '@vscode/l10n';
+import type { Depth, Fill, Interval, PipeString, WellLog } from '../../model/log.ts';
+import { type ColumnName, columnText, type Entry, sameDepth } from '../columns.ts';
 import { depthAs, fix } from '../fixes.ts';
 import { depthText } from '../messages.ts';
 import type { Fix, Report, Rule } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 interface Reaching {
-  readonly what: string;
+  /** What it is, in a sentence. */
+  readonly what: () => string;
   readonly line: number;
   readonly bottom: Depth | null;
 }
 
-const reaching = (what: string, line: number, interval: Interval | null): Reaching => ({
+const reaching = (what: () => string, line: number, interval: Interval | null): Reaching => ({
   what,
   line,
   bottom: interval?.bottom ?? null,
@@ -20,17 +23,20 @@ const isBelow = ({ bottom }: { readonly bottom: Depth | null }, foot: number): b
   (bottom?.value ?? Number.NEGATIVE_INFINITY) > foot + sameDepth;
 
 /** The first line of a column that goes below the foot of the hole: those under it go with it. */
-function firstBelow(what: string, column: readonly Entry[], foot: number): Reaching[] {
-  const first = column.find(({ interval }) => isBelow(interval, foot));
-  return first ? [reaching(what, first.line, first.interval)] : [];
+function firstBelow(column: ColumnName, entries: readonly Entry[], foot: number): Reaching[] {
+  const first = entries.find(({ interval }) => isBelow(interval, foot));
+  return first ? [reaching(() => columnText(column), first.line, first.interval)] : [];
 }
 
+const ofKind = (kind: PipeString['kind'] | Fill['kind'], line: number, interval: Interval | null): Reaching =>
+  reaching(() => kindText({ kind }), line, interval);
+
 const ofString = (string: PipeString): Reaching[] => [
-  reaching(string.kind, string.line, string.interval),
+  ofKind(string.kind, string.line, string.interval),
   ...string.screens
     .filter(({ line }) => line !== string.line)
-    .map((each) => reaching('screen', each.line, each.interval)),
-  ...string.fills.map((each) => reaching(each.kind, each.line, each.interval)),
+    .map((each) => ofKind('screen', each.line, each.interval)),
+  ...string.fills.map((each) => ofKind(each.kind, each.line, each.interval)),
 ];
 
 const goingBelow = (log: WellLog, foot: number): Reaching[] => [
@@ -42,8 +48,10 @@ const goingBelow = (log: WellLog, foot: number): Reaching[] => [
   ),
   ...[
     ...log.strings.flatMap(ofString),
-    ...log.hydrofractures.map(({ line, interval }) => reaching('hydrofracture', line, interval)),
-    ...log.abandonments.flatMap((each) => each.fills.map((fill) => reaching('fill', fill.line, fill.interval))),
+    ...log.hydrofractures.map(({ line, interval }) => reaching(() => l10n.t('hydrofracture'), line, interval)),
+    ...log.abandonments.flatMap((each) =>
+      each.fills.map((fill) => reaching(() => l10n.t('fill'), fill.line, fill.interval)),
+    ),
   ].filter((each) => isBelow(each, foot)),
 ];
 
@@ -58,8 +66,8 @@ function fixesOf({ line, bottom }: Reaching, foot: Depth): Fix[] {
   if (bottom?.value === null || bottom?.value === undefined || foot.value === null || bottom.span.line !== line)
     return [];
   return [
-    fix('End it at the bottom of the hole', [{ span: bottom.span, text: depthAs(bottom, foot.value) }]),
-    fix('Take the hole down to it', [{ span: foot.span, text: depthAs(foot, bottom.value) }]),
+    fix(l10n.t('End it at the bottom of the hole'), [{ span: bottom.span, text: depthAs(bottom, foot.value) }]),
+    fix(l10n.t('Take the hole down to it'), [{ span: foot.span, text: depthAs(foot, bottom.value) }]),
   ];
 }
 
@@ -68,8 +76,13 @@ function reportOf(each: Reaching, bottom: Depth, foot: Depth, { units }: WellLog
   return {
     span: bottom.span,
     doubts: [bottom, foot],
-    message: `${each.what} reaches ${depthText(bottom.value ?? 0, units)}, but the hole ends at ${end}; correct this depth, or log the hole down to it`,
-    related: [{ span: foot.span, message: `the hole ends here, at ${end}` }],
+    message: l10n.t(
+      '{0} reaches {1}, but the hole ends at {2}; correct this depth, or log the hole down to it',
+      each.what(),
+      depthText(bottom.value ?? 0, units),
+      end,
+    ),
+    related: [{ span: foot.span, message: l10n.t('the hole ends here, at {0}', end) }],
     fixes: () => fixesOf(each, foot),
   };
 }

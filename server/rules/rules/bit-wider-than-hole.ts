@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { DrilledInterval, HoleEntry, Measure } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
 import { diameterText, intervalText } from '../messages.ts';
@@ -25,8 +26,13 @@ function reportOf(drilled: DrilledInterval, bit: Measure | null, { log }: RuleCo
     {
       span: bit.span,
       doubts: [bit, hole],
-      message: `${intervalText(drilled.interval, log.units)} was drilled with a bit of ${diameterText(bit.value, log.units)}, but the hole is logged as ${diameterText(hole.value, log.units)}: a bit makes no narrower hole than itself; correct one of the two`,
-      related: [{ span: hole.span, message: `the hole, ${diameterText(hole.value, log.units)}` }],
+      message: l10n.t(
+        '{0} was drilled with a bit of {1}, but the hole is logged as {2}: a bit makes no narrower hole than itself; correct one of the two',
+        intervalText(drilled.interval, log.units),
+        diameterText(bit.value, log.units),
+        diameterText(hole.value, log.units),
+      ),
+      related: [{ span: hole.span, message: l10n.t('the hole, {0}', diameterText(hole.value, log.units)) }],
     },
   ];
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Span } from '../../../grammar/span.ts';
 import type { Interval, Measure, PipeString, Word } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
@@ -33,8 +34,14 @@ function reportOf(each: Drilled, diameter: number, string: PipeString, { log }: 
   return {
     span,
     doubts: [each.diameter, string.size.outside ?? string.size.nominal],
-    message: `${intervalText(each.interval, log.units)} was drilled ${diameterText(diameter, log.units)}, through ${stringText(string, log)}, which is ${inside} inside: the bit does not pass; correct a diameter or a depth, or say under-reamed`,
-    related: [{ span: sizeSpan(string), message: `${inside} inside` }],
+    message: l10n.t(
+      '{0} was drilled {1}, through {2}, which is {3} inside: the bit does not pass; correct a diameter or a depth, or say under-reamed',
+      intervalText(each.interval, log.units),
+      diameterText(diameter, log.units),
+      stringText(string, log),
+      inside,
+    ),
+    related: [{ span: sizeSpan(string), message: l10n.t('{0} inside', inside) }],
   };
 }
 

@@ -1,8 +1,9 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString } from '../../model/log.ts';
 import { figureValues } from '../figure-values.ts';
 import { stretchText, valueText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isSeal, sizeSpan } from '../strings.ts';
+import { isSeal, kindText, sizeSpan } from '../strings.ts';
 
 type Values = ReadonlyMap<string, number | null>;
 
@@ -21,8 +22,15 @@ function reportOf(string: PipeString, fill: Fill, values: Values, { log }: RuleC
     {
       span: sizeSpan(string),
       doubts: [string.size.wall ?? string.size.outside ?? string.size.nominal, fill.interval?.bottom],
-      message: `${fill.kind} ${where} presses on the ${string.kind} with ${valueText(pressure, 'kPa')} while it is fluid, even if the ${string.kind} is full of water, and such pipe withstands ${valueText(resistance, 'kPa')}: it may collapse; correct the wall or a depth, or note how it was placed in stages. Cementing is licensed work: follow the maker of the pipe and the local code`,
-      related: [{ span: fill.span, message: `the ${fill.kind}` }],
+      message: l10n.t(
+        '{0} {1} presses on the {2} with {3} while it is fluid, even if the {2} is full of water, and such pipe withstands {4}: it may collapse; correct the wall or a depth, or note how it was placed in stages. Cementing is licensed work: follow the maker of the pipe and the local code',
+        kindText(fill),
+        where,
+        kindText(string),
+        valueText(pressure, 'kPa'),
+        valueText(resistance, 'kPa'),
+      ),
+      related: [{ span: fill.span, message: l10n.t('the {0}', kindText(fill)) }],
     },
   ];
 }

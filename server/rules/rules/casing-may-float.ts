@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { figureValues } from '../figure-values.ts';
 import type { Report, Rule } from '../rule.ts';
 import { stringText } from '../strings.ts';
@@ -34,7 +35,10 @@ export const rule: Rule = {
       return [
         {
           span: string.interval.span,
-          message: `${stringText(string, context.log)} is lighter than the grout that it displaces, even full of water: it floats until the grout sets; note in a remark how it was held down`,
+          message: l10n.t(
+            '{0} is lighter than the grout that it displaces, even full of water: it floats until the grout sets; note in a remark how it was held down',
+            stringText(string, context.log),
+          ),
         },
       ];
     });

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { nominalDiameterOf } from '../../record/strings/nominal-diameter.ts';
 import { askedText } from '../asked.ts';
@@ -39,7 +40,11 @@ export const rule: Rule = {
       {
         span: sizeSpan(casing),
         doubts: [casing.size.outside ?? casing.size.nominal],
-        message: `the casing is ${diameterText(size, log.units)} across; at least ${askedText(least)} leaves room to drill on and to seal; correct the size, or ask the authority`,
+        message: l10n.t(
+          'the casing is {0} across; at least {1} leaves room to drill on and to seal; correct the size, or ask the authority',
+          diameterText(size, log.units),
+          askedText(least),
+        ),
         limit: least.key,
       },
     ];

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
 import { factsOfString, firstRock, rockOf, wellCasing } from '../facts.ts';
@@ -44,8 +45,12 @@ export const rule: Rule = {
       {
         span: casing.interval.bottom?.span ?? casing.span,
         doubts: [casing.interval.bottom, rock.interval.top],
-        message: `the casing ends ${lengthText(top - foot, log.units)} above the rock, which begins at ${depthText(top, log.units)}, and the hole goes on below with nothing to hold the ground between; correct a depth, or log what stands there`,
-        related: [{ span: rock.interval.span, message: 'rock begins here' }],
+        message: l10n.t(
+          'the casing ends {0} above the rock, which begins at {1}, and the hole goes on below with nothing to hold the ground between; correct a depth, or log what stands there',
+          lengthText(top - foot, log.units),
+          depthText(top, log.units),
+        ),
+        related: [{ span: rock.interval.span, message: l10n.t('rock begins here') }],
       },
     ];
   },

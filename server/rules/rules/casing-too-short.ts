@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { bottomOf } from '../columns.ts';
@@ -44,7 +45,11 @@ export const rule: Rule = {
       {
         span: casing.interval.bottom?.span ?? casing.span,
         doubts: [casing.interval.bottom],
-        message: `the casing ends at ${depthText(foot, log.units)}; it must reach at least ${askedText(least)}, to shut off shallow water; correct the depth, or ask the authority`,
+        message: l10n.t(
+          'the casing ends at {0}; it must reach at least {1}, to shut off shallow water; correct the depth, or ask the authority',
+          depthText(foot, log.units),
+          askedText(least),
+        ),
         limit: least.key,
       },
     ];

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { PipeString } from '../../model/log.ts';
 import { isPermanent } from '../../record/strings/standing.ts';
 import { anotherCentralizer } from '../another-centralizer.ts';
@@ -30,12 +31,15 @@ const without = (string: PipeString, { log, tree }: RuleContext): Report => ({
   span: string.interval.span,
   fixes: () => [
     fix(
-      'Ask the crew for the centralizers, with ?',
+      l10n.t('Ask the crew for the centralizers, with ?'),
       [lineAfter(string.line, tree.lines[string.line]?.text ?? '', 'centralizers  ?')],
       { preferred: true },
     ),
   ],
-  message: `no centralizers are logged on ${stringText(string, log)}, which is grouted: casing that lies against the wall leaves a stretch with no grout; log them, or centralizers ? to ask the crew`,
+  message: l10n.t(
+    'no centralizers are logged on {0}, which is grouted: casing that lies against the wall leaves a stretch with no grout; log them, or centralizers ? to ask the crew',
+    stringText(string, log),
+  ),
   limit: 'centralizer-gap-most',
 });
 
@@ -48,7 +52,13 @@ function* gapsOf(string: PipeString, context: RuleContext): Generator<Report> {
     yield {
       span: string.centralizers?.span ?? string.span,
       fixes: () => anotherCentralizer(string),
-      message: `no centralizer on ${stringText(string, log)} at ${stretchText(top, bottom, log.units)}, a gap of ${lengthText(bottom - top, log.units)}; at most ${limitText(context, 'centralizer-gap-most')} keeps the casing off the wall, so that grout can pass all round`,
+      message: l10n.t(
+        'no centralizer on {0} at {1}, a gap of {2}; at most {3} keeps the casing off the wall, so that grout can pass all round',
+        stringText(string, log),
+        stretchText(top, bottom, log.units),
+        lengthText(bottom - top, log.units),
+        limitText(context, 'centralizer-gap-most'),
+      ),
       limit: 'centralizer-gap-most',
     };
   }

@@ -1,10 +1,11 @@
+import * as l10n from '@vscode/l10n';
 import type { PipeString } from '../../model/log.ts';
 import { anotherCentralizer } from '../another-centralizer.ts';
 import { bottomOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { depthText, lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isDriven, lengthAsSet } from '../strings.ts';
+import { isDriven, kindText, lengthAsSet } from '../strings.ts';
 
 /** Depth of the lowest centralizer in metres; null where there is none, or one whose depth is not known. */
 function lowestOf({ centralizers }: PipeString): number | null {
@@ -21,8 +22,20 @@ function reportOf(string: PipeString, lowest: number, foot: number, context: Rul
     span: string.centralizers?.positions.at(-1)?.span ?? string.span,
     doubts: [string.centralizers?.positions.at(-1), string.interval.bottom],
     fixes: () => anotherCentralizer(string),
-    message: `the lowest centralizer is at ${depthText(lowest, units)}, ${lengthText(foot - lowest, units)} above the foot of the ${string.kind} at ${depthText(foot, units)}; one within ${limitText(context, 'centralizer-shoe-most')} of the shoe holds the foot in the middle of the grout`,
-    related: [{ span: string.interval.bottom?.span ?? string.span, message: `the foot, at ${depthText(foot, units)}` }],
+    message: l10n.t(
+      'the lowest centralizer is at {0}, {1} above the foot of the {2} at {3}; one within {4} of the shoe holds the foot in the middle of the grout',
+      depthText(lowest, units),
+      lengthText(foot - lowest, units),
+      kindText(string),
+      depthText(foot, units),
+      limitText(context, 'centralizer-shoe-most'),
+    ),
+    related: [
+      {
+        span: string.interval.bottom?.span ?? string.span,
+        message: l10n.t('the foot, at {0}', depthText(foot, units)),
+      },
+    ],
     limit: 'centralizer-shoe-most',
   };
 }

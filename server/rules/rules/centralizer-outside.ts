@@ -1,23 +1,50 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, PipeString, WellLog } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 import { isDriven, stringText } from '../strings.ts';
 
-function wrongWith(depth: number, string: PipeString, log: WellLog): string | null {
+type Words = (depth: string, string: string) => string;
+
+const belowFoot: Words = (...parts) =>
+  l10n.t(
+    'a centralizer at {0} on {1} is below its foot; correct the depth, or put the line under the string that carries it',
+    ...parts,
+  );
+
+const aboveTop: Words = (...parts) =>
+  l10n.t(
+    'a centralizer at {0} on {1} is above its top; correct the depth, or put the line under the string that carries it',
+    ...parts,
+  );
+
+const aboveGround: Words = (...parts) =>
+  l10n.t(
+    'a centralizer at {0} on {1} is above ground, where there is no hole to hold it off; correct the depth, or put the line under the string that carries it',
+    ...parts,
+  );
+
+const onDriven: Words = (...parts) =>
+  l10n.t(
+    'a centralizer at {0} on {1} is logged, and the string is driven, so that it has no annulus; correct the depth, or put the line under the string that carries it',
+    ...parts,
+  );
+
+function wrongWith(depth: number, string: PipeString, log: WellLog): Words | null {
   const foot = bottomOf(string);
   const top = topOf(string);
-  if (foot !== null && depth > foot + sameDepth) return 'below its foot';
-  if (top !== null && depth < top - sameDepth) return 'above its top';
-  if (depth < -sameDepth) return 'above ground, where there is no hole to hold it off';
-  return isDriven(string, log) ? 'and the string is driven, so that it has no annulus' : null;
+  if (foot !== null && depth > foot + sameDepth) return belowFoot;
+  if (top !== null && depth < top - sameDepth) return aboveTop;
+  if (depth < -sameDepth) return aboveGround;
+  return isDriven(string, log) ? onDriven : null;
 }
 
-const reportOf = (position: Depth, wrong: string, string: PipeString, { log }: RuleContext): Report => ({
+const reportOf = (position: Depth, wrong: Words, string: PipeString, { log }: RuleContext): Report => ({
   span: position.span,
   doubts: [position],
-  message: `a centralizer at ${depthText(position.value ?? 0, log.units)} on ${stringText(string, log)} is ${wrong.startsWith('and') ? `logged, ${wrong}` : wrong}; correct the depth, or put the line under the string that carries it`,
-  related: [{ span: string.interval.span, message: 'the string' }],
+  message: wrong(depthText(position.value ?? 0, log.units), stringText(string, log)),
+  related: [{ span: string.interval.span, message: l10n.t('the string') }],
 });
 
 /** A centralizer off its string, or where there is no annulus. */

@@ -1,9 +1,22 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfString } from '../facts.ts';
 import { numberText } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
 import { isDriven } from '../strings.ts';
+
+const messageOf = (count: number, asked: string): string =>
+  count === 1
+    ? l10n.t(
+        '1 centralizer stands together; {0} hold the casing in the middle; correct the number, or ask the authority',
+        asked,
+      )
+    : l10n.t(
+        '{0} centralizers stand together; {1} hold the casing in the middle; correct the number, or ask the authority',
+        numberText(count),
+        asked,
+      );
 
 /** Centralizers of which fewer stand together than the pack asks. */
 export const rule: Rule = {
@@ -40,7 +53,7 @@ export const rule: Rule = {
         {
           span: count.span,
           doubts: [count],
-          message: `${numberText(count.value)} ${count.value === 1 ? 'centralizer stands' : 'centralizers stand'} together; ${askedText(least)} hold the casing in the middle; correct the number, or ask the authority`,
+          message: messageOf(count.value, askedText(least)),
           limit: least.key,
         },
       ];

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfFill } from '../facts.ts';
@@ -18,7 +19,12 @@ function reportOf(placed: PlacedFill, { log, limits }: RuleContext): Report[] {
     {
       span: fill.grain.span,
       doubts: [fill.grain, string.size.outside ?? string.size.nominal],
-      message: `chips of ${diameterText(size, log.units)} in an annulus that is ${diameterText(room, log.units)} thick: ${askedText(most)}, since larger ones bridge; correct the size or a diameter`,
+      message: l10n.t(
+        'chips of {0} in an annulus that is {1} thick: {2}, since larger ones bridge; correct the size or a diameter',
+        diameterText(size, log.units),
+        diameterText(room, log.units),
+        askedText(most),
+      ),
       limit: most.key,
     },
   ];

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { DrilledInterval, Stratum } from '../../model/log.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { depthText } from '../messages.ts';
@@ -23,7 +24,11 @@ function reportOf(stratum: Stratum, flush: string, { log }: RuleContext): Report
   const top = depthText(topOf(stratum) ?? 0, log.units);
   return {
     span: stratum.interval.span,
-    message: `the contact at ${top} was read under ${flush}, which masks the cuttings; say in a remark how it was seen, or log the samples`,
+    message: l10n.t(
+      'the contact at {0} was read under {1}, which masks the cuttings; say in a remark how it was seen, or log the samples',
+      top,
+      flush,
+    ),
   };
 }
 

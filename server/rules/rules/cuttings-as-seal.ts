@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import type { Tree } from '../../../grammar/tree.ts';
 import type { Fill, PipeString } from '../../model/log.ts';
@@ -7,21 +8,29 @@ import { factsOfFill } from '../facts.ts';
 import { fix } from '../fixes.ts';
 import { intervalText } from '../messages.ts';
 import type { Fix, Report, Rule, RuleContext } from '../rule.ts';
-import { isDriven, isSeal } from '../strings.ts';
+import { isDriven, isSeal, kindText } from '../strings.ts';
 
 /** What was placed stays as it was logged; only what it is called no longer says that it seals. */
 function logAsPack({ lines }: Tree, { line }: Fill): Fix[] {
   const keyword = lines[line]?.keyword;
-  return keyword ? [fix('Log it as pack, which seals nothing', [{ span: spanAt(line, keyword), text: 'pack' }])] : [];
+  return keyword
+    ? [fix(l10n.t('Log it as pack, which seals nothing'), [{ span: spanAt(line, keyword), text: 'pack' }])]
+    : [];
 }
 
 const reportOf = (fill: Fill, string: PipeString, { tree, log, limits }: RuleContext): Report => {
   const barred = limitGiven(limits, 'native-seal-most', factsOfFill(fill, string, log));
-  const by = barred ? `: ${askedText(barred)}` : '';
+  const parts = [
+    kindText(fill),
+    fill.interval ? intervalText(fill.interval, log.units) : '',
+    fill.material?.name ?? 'native ground',
+  ] as const;
   return {
     span: fill.material?.span ?? fill.span,
     fixes: () => logAsPack(tree, fill),
-    message: `${fill.kind} ${fill.interval ? intervalText(fill.interval, log.units) : ''} is ${fill.material?.name ?? 'native ground'}, which does not seal${by}; log what did, or log it as pack`,
+    message: barred
+      ? l10n.t('{0} {1} is {2}, which does not seal: {3}; log what did, or log it as pack', ...parts, askedText(barred))
+      : l10n.t('{0} {1} is {2}, which does not seal; log what did, or log it as pack', ...parts),
     ...(barred ? { limit: barred.key } : {}),
   };
 };
