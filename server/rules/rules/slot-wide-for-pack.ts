@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString, Screen } from '../../model/log.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
@@ -21,6 +22,30 @@ const stands = (fill: Fill, screen: Screen): boolean =>
   (fill.interval?.top?.value ?? 1e9) < (bottomOf(screen) ?? 0) &&
   (fill.interval?.bottom?.value ?? -1e9) > (topOf(screen) ?? 1e9);
 
+/** Says how much of the pack goes through slots of a width, given its measures as text. */
+function messageOf(isLost: boolean, ofMiddle: boolean, width: string, grains: string, asked: string): string {
+  if (ofMiddle)
+    return l10n.t(
+      'slots of {0} against a pack whose middle grains are {1}: most of it goes through; the screen should keep back {2}; correct the slot or the pack',
+      width,
+      grains,
+      asked,
+    );
+  return isLost
+    ? l10n.t(
+        'slots of {0} against a pack whose finest grains are {1}: most of it goes through; the screen should keep back {2}; correct the slot or the pack',
+        width,
+        grains,
+        asked,
+      )
+    : l10n.t(
+        'slots of {0} against a pack whose finest grains are {1}: some of it goes through; the screen should keep back {2}; correct the slot or the pack',
+        width,
+        grains,
+        asked,
+      );
+}
+
 function reportOf(screen: Screen, pack: Fill, context: RuleContext): Report[] {
   const { units } = context.log;
   const width = screen.slot?.value ?? null;
@@ -33,8 +58,14 @@ function reportOf(screen: Screen, pack: Fill, context: RuleContext): Report[] {
       span: screen.slot.span,
       severity: lost ? 'warning' : 'information',
       doubts: [screen.slot, pack.grain],
-      message: `slots of ${diameterText(width, units)} against a pack whose ${finest === null ? 'middle' : 'finest'} grains are ${diameterText(most, units)}: ${lost ? 'most of it' : 'some of it'} goes through; the screen should keep back ${limitText(context, 'pack-kept-back-least')}; correct the slot or the pack`,
-      related: [{ span: pack.span, message: 'the pack' }],
+      message: messageOf(
+        lost,
+        finest === null,
+        diameterText(width, units),
+        diameterText(most, units),
+        limitText(context, 'pack-kept-back-least'),
+      ),
+      related: [{ span: pack.span, message: l10n.t('the pack') }],
       limit: 'pack-kept-back-least',
     },
   ];

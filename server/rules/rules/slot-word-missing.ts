@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -19,6 +20,6 @@ export const rule: Rule = {
   silent: [{ text: 'casing +0.45 - 36 pvc 114.3 sdr 26\n  screen 30 - 36 pvc 114.3 slot #10' }],
   check: ofProblem('slot-word-missing', {
     message: ({ written, meant }) =>
-      `${written} is a slot or a sieve number, and needs the word before it${didYouMean(meant)}`,
+      `${l10n.t('{0} is a slot or a sieve number, and needs the word before it', written)}${didYouMean(meant)}`,
   }),
 };

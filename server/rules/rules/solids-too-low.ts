@@ -1,8 +1,10 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfFill } from '../facts.ts';
 import { valueText } from '../messages.ts';
 import type { Rule } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 /** A bentonite slurry with fewer solids than the pack asks. */
 export const rule: Rule = {
@@ -33,7 +35,12 @@ export const rule: Rule = {
         yield {
           span: fill.solids.span,
           doubts: [fill.solids],
-          message: `${fill.kind} with ${valueText(share, '%')} solids by mass; at least ${askedText(least)} keeps it from settling; correct the share as it was mixed`,
+          message: l10n.t(
+            '{0} with {1} solids by mass; at least {2} keeps it from settling; correct the share as it was mixed',
+            kindText(fill),
+            valueText(share, '%'),
+            askedText(least),
+          ),
           limit: least.key,
         };
       }

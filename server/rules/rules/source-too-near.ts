@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { WellLog } from '../../model/log.ts';
 import type { Distance, Pack } from '../../packs/limits.ts';
 import { saidBy } from '../asked.ts';
@@ -26,7 +27,12 @@ function reportsOf({ source, distance }: WellLog['distances'][number], log: Well
     {
       span: distance.span,
       doubts: [distance],
-      message: `the ${source.name} is ${lengthText(metres, log.units)} away; ${saidBy(most.distance, most.pack)}; correct the distance, or ask the authority`,
+      message: l10n.t(
+        'the {0} is {1} away; {2}; correct the distance, or ask the authority',
+        source.name,
+        lengthText(metres, log.units),
+        saidBy(most.distance, most.pack),
+      ),
       limit: most.key,
     },
   ];

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, Test, WaterLevel } from '../../model/log.ts';
 import { limitText } from '../limit-text.ts';
 import { depthText, lengthText } from '../messages.ts';
@@ -18,8 +19,14 @@ function reportOf({ level }: WaterLevel, first: Depth, context: RuleContext): Re
   return {
     span: first.span,
     doubts: [first, level],
-    message: `the test begins at ${depthText(first.value, units)}, but the level of that day is ${depthText(level.value, units)}, ${lengthText(apart, units)} apart, over ${limitText(context, 'static-first-reading-most')}; one may be from the top of the casing (toc), or the well had not recovered; say which`,
-    related: [{ span: level.span, message: `${depthText(level.value, units)} on the same day` }],
+    message: l10n.t(
+      'the test begins at {0}, but the level of that day is {1}, {2} apart, over {3}; one may be from the top of the casing (toc), or the well had not recovered; say which',
+      depthText(first.value, units),
+      depthText(level.value, units),
+      lengthText(apart, units),
+      limitText(context, 'static-first-reading-most'),
+    ),
+    related: [{ span: level.span, message: l10n.t('{0} on the same day', depthText(level.value, units)) }],
     limit: 'static-first-reading-most',
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { PipeString, WellLog } from '../../model/log.ts';
 import { isPermanent } from '../../record/strings/standing.ts';
 import { topOf } from '../columns.ts';
@@ -26,6 +27,20 @@ const atSurface = ({ log }: RuleContext): PipeString | null =>
 const isLeftLow = ({ abandonments, uses }: WellLog): boolean =>
   abandonments.length > 0 || uses.some((use) => 'id' in use && use.id === 'monitoring');
 
+const belowGround = (height: string, asked: string): string =>
+  l10n.t(
+    'the casing ends {0} below ground; at least {1} keeps surface water and flood out of the well; correct the height, or extend the casing',
+    height,
+    asked,
+  );
+
+const aboveGround: typeof belowGround = (height, asked) =>
+  l10n.t(
+    'the casing stands {0} above ground; at least {1} keeps surface water and flood out of the well; correct the height, or extend the casing',
+    height,
+    asked,
+  );
+
 function reportOf(string: PipeString, height: number, context: RuleContext): Report {
   const cut = string.cuts.at(-1)?.to;
   const top = cut ?? string.interval.top;
@@ -33,7 +48,7 @@ function reportOf(string: PipeString, height: number, context: RuleContext): Rep
   return {
     span: top?.span ?? string.span,
     doubts: [top],
-    message: `the casing ${height < 0 ? `ends ${lengthText(height, units)} below ground` : `stands ${lengthText(height, units)} above ground`}; at least ${limitText(context, 'stickup-least')} keeps surface water and flood out of the well; correct the height, or extend the casing`,
+    message: (height < 0 ? belowGround : aboveGround)(lengthText(height, units), limitText(context, 'stickup-least')),
     limit: 'stickup-least',
   };
 }

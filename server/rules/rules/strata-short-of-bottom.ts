@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Stratum } from '../../model/log.ts';
 import { bottomOf } from '../columns.ts';
 import { fix, lineAfter } from '../fixes.ts';
@@ -18,11 +19,17 @@ function reportOf({ tree, log }: RuleContext, last: Stratum, total: number): Rep
   const { units } = log;
   return {
     span: last.interval.bottom?.span ?? last.interval.span,
-    message: `the strata end at ${depthText(foot, units)}, ${lengthText(total - foot, units)} above the bottom of the hole at ${depthText(total, units)}; log ${stretchText(foot, total, units)}, with ? where nobody saw the ground`,
+    message: l10n.t(
+      'the strata end at {0}, {1} above the bottom of the hole at {2}; log {3}, with ? where nobody saw the ground',
+      depthText(foot, units),
+      lengthText(total - foot, units),
+      depthText(total, units),
+      stretchText(foot, total, units),
+    ),
     limit: 'foot-difference-most',
     fixes: () => [
       fix(
-        'Add a line with ? down to the bottom of the hole',
+        l10n.t('Add a line with ? down to the bottom of the hole'),
         [lineAfter(last.line, tree.lines[last.line]?.text ?? '', '- td  ?')],
         { preferred: true },
       ),

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import { fix } from '../fixes.ts';
 import { didYouMean } from '../messages.ts';
@@ -16,10 +17,10 @@ export const rule: Rule = {
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4' }],
   check: ofProblem('stray-mark', {
     message: ({ written, meant }) =>
-      `the mark "${written}" means nothing here and is left out; remove it, or put a remark after ;${didYouMean(meant)}`,
+      `${l10n.t('the mark "{0}" means nothing here and is left out; remove it, or put a remark after ;', written)}${didYouMean(meant)}`,
     fixes: (problem) => [
       ...fixesOfMeant(problem),
-      fix('Remove the mark', [{ span: spanAt(problem.line, problem), text: '' }], {
+      fix(l10n.t('Remove the mark'), [{ span: spanAt(problem.line, problem), text: '' }], {
         preferred: problem.meant.length === 0,
         safe: problem.meant.length === 0,
       }),

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { HoleEntry, PipeString } from '../../model/log.ts';
 import { bottomOf, sameDepth, topOf } from '../columns.ts';
 import { diameterText, intervalText, stretchText } from '../messages.ts';
@@ -32,11 +33,17 @@ function* holeReports(string: PipeString, outside: number, { log }: RuleContext)
     yield {
       span: sizeSpan(string),
       doubts: [string.size.outside ?? string.size.nominal, entry.diameter],
-      message: `${stringText(string, log)} is ${diameterText(outside, log.units)} outside, but the hole is only ${diameterText(diameter, log.units)} at ${stretchText(stretch.top, stretch.bottom, log.units)}; correct one of the diameters, or the depth to which the wider hole goes`,
+      message: l10n.t(
+        '{0} is {1} outside, but the hole is only {2} at {3}; correct one of the diameters, or the depth to which the wider hole goes',
+        stringText(string, log),
+        diameterText(outside, log.units),
+        diameterText(diameter, log.units),
+        stretchText(stretch.top, stretch.bottom, log.units),
+      ),
       related: [
         {
           span: entry.diameter?.span ?? entry.span,
-          message: `hole ${intervalText(entry.interval, log.units)}, ${diameterText(diameter, log.units)}`,
+          message: l10n.t('hole {0}, {1}', intervalText(entry.interval, log.units), diameterText(diameter, log.units)),
         },
       ],
     };
@@ -55,8 +62,15 @@ function* stringReports(string: PipeString, outside: number, { log }: RuleContex
     yield {
       span: sizeSpan(string),
       doubts: [string.size.outside ?? string.size.nominal, other.size.outside ?? other.size.nominal],
-      message: `${stringText(string, log)} is ${diameterText(outside, log.units)} outside and cannot stand inside ${stringText(other, log)}, which is ${diameterText(around, log.units)} inside; correct a size, or the depths that they share, ${stretchText(stretch.top, stretch.bottom, log.units)}`,
-      related: [{ span: sizeSpan(other), message: `${diameterText(around, log.units)} inside` }],
+      message: l10n.t(
+        '{0} is {1} outside and cannot stand inside {2}, which is {3} inside; correct a size, or the depths that they share, {4}',
+        stringText(string, log),
+        diameterText(outside, log.units),
+        stringText(other, log),
+        diameterText(around, log.units),
+        stretchText(stretch.top, stretch.bottom, log.units),
+      ),
+      related: [{ span: sizeSpan(other), message: l10n.t('{0} inside', diameterText(around, log.units)) }],
     };
   }
 }

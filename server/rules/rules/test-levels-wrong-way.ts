@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, Phase, Reading } from '../../model/log.ts';
 import { depthText, lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
@@ -32,6 +33,20 @@ function rangeOf(phase: Phase): number {
   return levels.length === 0 ? 0 : Math.max(...levels) - Math.min(...levels);
 }
 
+const risesWords = (first: string, second: string): string =>
+  l10n.t(
+    'the level rises while the pump runs, {0} and {1}, with no change of rate logged; correct the readings, log the change with rate, or begin recovery where the pump stopped',
+    first,
+    second,
+  );
+
+const fallsWords: typeof risesWords = (first, second) =>
+  l10n.t(
+    'the level falls while the well recovers, {0} and {1}, with no change of rate logged; correct the readings, log the change with rate, or begin recovery where the pump stopped',
+    first,
+    second,
+  );
+
 function reportOf(phase: Phase, { log, limits }: RuleContext): Report | null {
   const least = limits['test-wrong-way-level-least']?.value ?? 0.05;
   const share = limits['test-wrong-way-share-least']?.value ?? 0.02;
@@ -39,13 +54,17 @@ function reportOf(phase: Phase, { log, limits }: RuleContext): Report | null {
   const [first, second] = stepsOf(phase).filter(({ wrong }) => wrong > floor + 1e-9);
   if (!first || !second) return null;
   const text = ({ before, after, wrong }: Step) =>
-    `from ${depthText(before.value ?? 0, log.units)} to ${depthText(after.value ?? 0, log.units)} (${lengthText(wrong, log.units)})`;
-  const way = phase.kind === 'pumping' ? 'rises while the pump runs' : 'falls while the well recovers';
+    l10n.t(
+      'from {0} to {1} ({2})',
+      depthText(before.value ?? 0, log.units),
+      depthText(after.value ?? 0, log.units),
+      lengthText(wrong, log.units),
+    );
   return {
     span: second.after.span,
     doubts: [second.after, first.after],
-    message: `the level ${way}, ${text(first)} and ${text(second)}, with no change of rate logged; correct the readings, log the change with rate, or begin recovery where the pump stopped`,
-    related: [{ span: first.after.span, message: `the first time, ${text(first)}` }],
+    message: (phase.kind === 'pumping' ? risesWords : fallsWords)(text(first), text(second)),
+    related: [{ span: first.after.span, message: l10n.t('the first time, {0}', text(first)) }],
     limit: 'test-wrong-way-level-least',
   };
 }

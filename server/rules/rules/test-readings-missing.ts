@@ -1,10 +1,11 @@
+import * as l10n from '@vscode/l10n';
 import type { Tree } from '../../../grammar/tree.ts';
 import type { Test } from '../../model/log.ts';
 import type { TestReadings } from '../../packs/limits.ts';
 import { saidBy } from '../asked.ts';
 import { fix, lineAfter } from '../fixes.ts';
 import { longestTest, pumpingReadings } from '../pumped-tests.ts';
-import type { Edit, Report, Rule } from '../rule.ts';
+import type { Edit, Fix, Report, Rule } from '../rule.ts';
 
 /** Ways of drawing water by which the level can be followed. */
 const followed = new Set(['pump', 'constant-rate', 'step']);
@@ -34,21 +35,38 @@ function linesFor(test: Test, missing: readonly number[], { lines }: Tree): Edit
   );
 }
 
+const fixesOf = (test: Test, missing: readonly number[], tree: Tree): Fix[] =>
+  missing.length === 0
+    ? []
+    : [fix(l10n.t('Add the readings with ?, to ask the crew'), linesFor(test, missing, tree), { preferred: true })];
+
+/** Says which readings are missing, by their minutes, and whether those of the recovery are; null where none is. */
+function messageOf(minutes: readonly number[], noRecovery: boolean, asked: string): string | null {
+  const at = minutes.join(', ');
+  if (minutes.length > 0 && noRecovery)
+    return l10n.t(
+      'the test has no reading at {0} min and no reading of the recovery: {1}; log them, or ? to ask the crew',
+      at,
+      asked,
+    );
+  if (minutes.length > 0)
+    return l10n.t('the test has no reading at {0} min: {1}; log them, or ? to ask the crew', at, asked);
+  return noRecovery
+    ? l10n.t('the test has no reading of the recovery: {0}; log them, or ? to ask the crew', asked)
+    : null;
+}
+
 function reportsOf(test: Test, asked: TestReadings, pack: string, tree: Tree): Report[] {
   const missing = missingOf(test, asked);
   const noRecovery = asked.recovery && !test.phases.some(({ kind }) => kind === 'recovery');
-  const what = [
-    ...(missing.length > 0 ? [`no reading at ${missing.join(', ')} min`] : []),
-    ...(noRecovery ? ['no reading of the recovery'] : []),
-  ];
-  if (what.length === 0) return [];
-  const fixes = [fix('Add the readings with ?, to ask the crew', linesFor(test, missing, tree), { preferred: true })];
+  const message = messageOf(missing, noRecovery, saidBy(asked, pack));
+  if (message === null) return [];
   return [
     {
       span: test.span,
-      message: `the test has ${what.join(' and ')}: ${saidBy(asked, pack)}; log them, or ? to ask the crew`,
+      message,
       limit: `${pack}/testReadings`,
-      fixes: () => (missing.length > 0 ? fixes : []),
+      fixes: () => fixesOf(test, missing, tree),
     },
   ];
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfWell } from '../facts.ts';
@@ -38,7 +39,11 @@ export const rule: Rule = {
       {
         span: (test.duration ?? last)?.span ?? test.span,
         doubts: [test.duration ?? last],
-        message: `the test ran for ${numberText(time / 60)} min; at least ${askedText(least)} shows what the ground gives; log the readings that are missing, or test again`,
+        message: l10n.t(
+          'the test ran for {0} min; at least {1} shows what the ground gives; log the readings that are missing, or test again',
+          numberText(time / 60),
+          askedText(least),
+        ),
         limit: least.key,
       },
     ];
