@@ -1,4 +1,3 @@
-import { remembered } from '../../grammar/remembered.ts';
 import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { suggestAllow } from './completion/allow.ts';
@@ -10,7 +9,7 @@ import { suggestKeywords } from './completion/keywords.ts';
 import { nearNames } from './completion/near-names.ts';
 import { suggestPipes } from './completion/pipes.ts';
 import { type Around, alone, type CompletionPlace, completionPlace } from './completion/place.ts';
-import type { Suggestion, SuggestionSource } from './completion/suggestion.ts';
+import { begins, type Suggestion, type SuggestionSource } from './completion/suggestion.ts';
 import { suggestUnits } from './completion/units.ts';
 import { suggestWords } from './completion/words.ts';
 import type { Position } from './position.ts';
@@ -41,15 +40,9 @@ const sources: readonly SuggestionSource[] = [
   suggestDates,
 ];
 
-/** What a suggestion is matched with, a blank before each word. */
-const matched = remembered(({ filter }: Suggestion): string => ` ${filter.toLowerCase()}`);
-
-/** True where a word of what it is matched with begins as the letters typed do. */
-const begins = (suggestion: Suggestion, typed: string): boolean => matched(suggestion).includes(` ${typed}`);
-
 /** 0 for what is called as the word typed begins, 1 for what is also called so, 2 for the rest. */
 const tierOf = (suggestion: Suggestion, word: string): 0 | 1 | 2 => {
-  if (suggestion.label.toLowerCase().startsWith(word)) return 0;
+  if (suggestion.name.startsWith(word)) return 0;
   return begins(suggestion, word) ? 1 : 2;
 };
 

@@ -9,7 +9,7 @@ import { touches } from './position.ts';
 const sameDepth = 0.0005;
 
 /** Slots of a length that is a place in the hole; the other lengths are sizes of something. */
-const placeSlots = new Set(['positions', 'intake', 'stem', 'set', 'at', 'level', 'perforated', 'drilled']);
+export const placeSlots = new Set(['positions', 'intake', 'stem', 'set', 'at', 'level', 'perforated', 'drilled']);
 
 /** A depth as it stands on a line, in metres below ground. */
 export interface WrittenDepth extends Columns {

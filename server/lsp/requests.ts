@@ -13,7 +13,6 @@ import {
 } from 'vscode-languageserver';
 import type { Around } from '../features/completion/place.ts';
 import type { About } from '../features/completion/suggestion.ts';
-import { allWords } from '../features/completion/used-words.ts';
 import { complete } from '../features/completion.ts';
 import { describeSuggestion } from '../features/completion-docs.ts';
 import { documentHighlights } from '../features/document-highlights.ts';
@@ -60,7 +59,7 @@ const abilityOf = ({ client, asksAgain }: Session): CompletionAbility => {
 };
 
 const around = (session: Session, uri: string): Around => ({
-  used: allWords(session.wordsBeside(uri)),
+  used: session.usedBeside(uri),
   today: session.today(),
 });
 

@@ -7,7 +7,7 @@ import {
   ShowMessageNotification,
 } from 'vscode-languageserver';
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
-import { type UsedWords, usedWords } from '../features/completion/used-words.ts';
+import { allWords, type UsedWords, wordsOfLog } from '../features/completion/used-words.ts';
 import { type Shows, showsAll } from '../features/shows.ts';
 import type { Finding } from '../rules/rule.ts';
 import { canonical } from './address.ts';
@@ -70,6 +70,8 @@ export class Session {
   #pushed: UserSettings = defaultSettings;
   #client: ClientCapabilities = {};
   #showsPages = false;
+  /** The words of the logs beside one, as they were put together last, and of which. */
+  #beside: { readonly of: readonly UsedWords[]; readonly words: UsedWords } = { of: [], words: new Map() };
   #asksAgain = false;
 
   constructor(connection: Connection, world: World) {
@@ -114,15 +116,23 @@ export class Session {
     this.#pushed = readSettings(options);
   }
 
-  /** How often each of the other logs in a log's folder uses its terms; open logs as they stand in the editor come first. */
-  wordsBeside(uri: string): readonly UsedWords[] {
+  /** How often the other logs in a log's folder use their terms; open logs as they stand in the editor come first. */
+  usedBeside(uri: string): UsedWords {
+    const logs = this.#wordsBeside(uri);
+    const { of, words } = this.#beside;
+    if (of.length === logs.length && of.every((each, at) => each === logs[at])) return words;
+    this.#beside = { of: logs, words: allWords(logs) };
+    return this.#beside.words;
+  }
+
+  #wordsBeside(uri: string): readonly UsedWords[] {
     const own = canonical(uri);
     const folder = own.slice(0, own.lastIndexOf('/') + 1);
     const isBeside = (other: string): boolean => other !== own && other.startsWith(folder);
     const open = [...this.#logs.values()].filter((log) => isBeside(canonical(log.uri)));
     const known = new Set(open.map((log) => canonical(log.uri)));
     const closed = this.folder.logs().filter((log) => isBeside(log.uri) && !known.has(log.uri));
-    return [...open.map((log) => usedWords(log.snapshot().tree.lines)), ...closed.map(({ used }) => used)].slice(
+    return [...open.map((log) => wordsOfLog(log.snapshot().tree)), ...closed.map(({ used }) => used)].slice(
       0,
       mostBeside,
     );

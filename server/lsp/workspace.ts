@@ -1,6 +1,6 @@
 import { analyse } from '../analysis/index.ts';
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
-import { type UsedWords, usedWords } from '../features/completion/used-words.ts';
+import { type UsedWords, wordsOfLog } from '../features/completion/used-words.ts';
 import { type WellSymbol, wellSymbols } from '../features/well-symbols.ts';
 import { checkFolder, type FolderFindings } from '../folder/check-folder.ts';
 import { folderWellOf } from '../folder/folder-well.ts';
@@ -237,7 +237,7 @@ export class Workspace {
       well: folderWellOf(snapshot, uri, this.files.nameOf(uri)),
       summary: summaryOf(snapshot, snapshot.findings, today),
       observed: observedIn(snapshot),
-      used: usedWords(snapshot.tree.lines),
+      used: wordsOfLog(snapshot.tree),
       symbols: wellSymbols(snapshot),
     };
     const before = this.#held.get(uri);

@@ -4,7 +4,7 @@ import { listTitle, termsOf } from '../words.ts';
 import { type CompletionPlace, linesAround } from './place.ts';
 import { type Pool, poolOf, usedFirst } from './pool.ts';
 import { depthsWritten, listsOf, openSlots, touchesNumber } from './slots.ts';
-import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
+import { beginningAt, plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 import { usedWords } from './used-words.ts';
 
 const suggestionOf = (list: ListId, term: Term): Suggestion =>
@@ -75,8 +75,8 @@ function runsBefore({ before }: CompletionPlace): readonly (readonly [string, nu
 /** A term of several words replaces those of its words that are typed already. */
 function withTypedWords(suggestion: Suggestion, runs: readonly (readonly [string, number])[]): Suggestion {
   if (!suggestion.label.includes(' ')) return suggestion;
-  const run = runs.find(([typed]) => suggestion.label.toLowerCase().startsWith(typed));
-  return run === undefined ? suggestion : { ...suggestion, filter: suggestion.label, from: run[1] };
+  const run = runs.find(([typed]) => suggestion.name.startsWith(typed));
+  return run === undefined ? suggestion : beginningAt(suggestion, run[1]);
 }
 
 /** Terms and labels of the items that the line still lacks, those used already first. */

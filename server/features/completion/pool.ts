@@ -1,4 +1,4 @@
-import type { Suggestion } from './suggestion.ts';
+import { begins, type Suggestion } from './suggestion.ts';
 import type { UsedWords } from './used-words.ts';
 
 /** Suggestions that stand for the same place time and again, with what is looked up in them. */
@@ -12,13 +12,8 @@ export interface Pool {
 
 const keyOf = ({ about, label }: Suggestion): string => (about?.kind === 'term' ? `${about.list}/${label}` : '');
 
-const lettersOf = ({ filter }: Suggestion): ReadonlySet<string> =>
-  new Set(
-    filter
-      .toLowerCase()
-      .split(' ')
-      .map((word) => word.charAt(0)),
-  );
+const lettersOf = ({ words }: Suggestion): ReadonlySet<string> =>
+  new Set(words.split(' ').map((word) => word.charAt(0)));
 
 function byLetterOf(all: readonly Suggestion[]): ReadonlyMap<string, readonly Suggestion[]> {
   const byLetter = new Map<string, Suggestion[]>();
@@ -38,19 +33,28 @@ export const poolOf = (all: readonly Suggestion[]): Pool => ({
   places: new Map(all.map((suggestion, at) => [keyOf(suggestion), at])),
 });
 
-/** How often a suggestion was used in this log and in those beside it, and where it stands. */
-type Rank = readonly [here: number, beside: number, place: number];
+/** A suggestion, how often it was used in this log and in those beside it, and where it stands. */
+interface Ranked {
+  readonly suggestion: Suggestion;
+  readonly here: number;
+  readonly beside: number;
+  readonly place: number;
+}
 
-const byRank = ([hereA, besideA, a]: Rank, [hereB, besideB, b]: Rank): number =>
-  hereB - hereA || besideB - besideA || a - b;
+const byRank = (a: Ranked, b: Ranked): number => b.here - a.here || b.beside - a.beside || a.place - b.place;
 
-function ranksOf({ places }: Pool, here: UsedWords, beside: UsedWords): readonly Rank[] {
-  const ranks = new Map<number, Rank>();
-  for (const key of [...here.keys(), ...beside.keys()]) {
+/** Those that were used, of which a word begins with the letter. */
+function usedOf({ all, places }: Pool, letter: string, here: UsedWords, beside: UsedWords): readonly Suggestion[] {
+  const ranked: Ranked[] = [];
+  const take = (key: string): void => {
     const place = key === '' ? undefined : places.get(key);
-    if (place !== undefined) ranks.set(place, [here.get(key) ?? 0, beside.get(key) ?? 0, place]);
-  }
-  return [...ranks.values()].sort(byRank);
+    const suggestion = place === undefined ? undefined : all[place];
+    if (place === undefined || suggestion === undefined || !begins(suggestion, letter)) return;
+    ranked.push({ suggestion, here: here.get(key) ?? 0, beside: beside.get(key) ?? 0, place });
+  };
+  for (const key of here.keys()) take(key);
+  for (const key of beside.keys()) if (!here.has(key)) take(key);
+  return ranked.sort(byRank).map(({ suggestion }) => suggestion);
 }
 
 /**
@@ -59,8 +63,7 @@ function ranksOf({ places }: Pool, here: UsedWords, beside: UsedWords): readonly
  */
 export function usedFirst(pool: Pool, letter: string, here: UsedWords, beside: UsedWords): readonly Suggestion[] {
   const wanted = letter === '' ? pool.all : (pool.byLetter.get(letter) ?? []);
-  const ranked = ranksOf(pool, here, beside).flatMap(([, , place]) => pool.all[place] ?? []);
-  const used = letter === '' ? ranked : ranked.filter((suggestion) => wanted.includes(suggestion));
+  const used = usedOf(pool, letter, here, beside);
   if (used.length === 0) return wanted;
   const known = new Set(used);
   return [...used, ...wanted.filter((suggestion) => !known.has(suggestion))];

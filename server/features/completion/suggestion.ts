@@ -28,6 +28,9 @@ export interface Suggestion {
   readonly snippet: boolean;
   /** What typing is matched with: the label and its short forms. */
   readonly filter: string;
+  /** `filter` in lower case with a blank before each word, and the label in lower case. */
+  readonly words: string;
+  readonly name: string;
   readonly about: About | null;
   /** Where what it replaces begins, for a term of several words whose first are typed already; else null. */
   readonly from: number | null;
@@ -37,6 +40,8 @@ export interface Suggestion {
 
 /** One kind of suggestions; none where the place is not its own. */
 export type SuggestionSource = (place: CompletionPlace) => readonly Suggestion[];
+
+const matchedBy = (filter: string): string => ` ${filter.toLowerCase()}`;
 
 /** A suggestion that puts in its own label. */
 export const plain = (
@@ -51,8 +56,21 @@ export const plain = (
   insert: label,
   snippet: false,
   filter: label,
+  words: matchedBy(more.filter ?? label),
+  name: label.toLowerCase(),
   about: null,
   from: null,
   opens: false,
   ...more,
 });
+
+/** The suggestion for what begins further left, so that it is matched with its label from there. */
+export const beginningAt = (suggestion: Suggestion, from: number): Suggestion => ({
+  ...suggestion,
+  filter: suggestion.label,
+  words: matchedBy(suggestion.label),
+  from,
+});
+
+/** True where a word of what it is matched with begins as the letters typed do, in lower case. */
+export const begins = ({ words }: Suggestion, typed: string): boolean => words.includes(` ${typed}`);

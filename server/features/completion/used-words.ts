@@ -1,5 +1,6 @@
 import { rememberedOfLine } from '../../../grammar/line-notes.ts';
-import type { Line } from '../../../grammar/tree.ts';
+import { remembered } from '../../../grammar/remembered.ts';
+import type { Line, Tree } from '../../../grammar/tree.ts';
 import { wordsOf } from '../words.ts';
 import { headKeysOf } from './head-values.ts';
 
@@ -17,6 +18,9 @@ export function usedWords(lines: readonly Line[]): UsedWords {
   for (const line of lines) for (const key of keysOf(line)) counts.set(key, (counts.get(key) ?? 0) + 1);
   return counts;
 }
+
+/** How often each term stands in a whole log. */
+export const wordsOfLog = remembered(({ lines }: Tree): UsedWords => usedWords(lines));
 
 /** The counts of several logs together. */
 export function allWords(logs: readonly UsedWords[]): UsedWords {
