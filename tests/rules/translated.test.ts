@@ -8,28 +8,6 @@ import { readMarked } from './marked.ts';
 
 /** Rules whose texts are still English everywhere. */
 const notYet: ReadonlySet<string> = new Set([
-  'dates-out-of-order',
-  'decimal-comma',
-  'disinfection-missing',
-  'disinfection-over-strength',
-  'disinfection-too-short',
-  'disinfection-under-strength',
-  'drawdown-faster-than-pumped',
-  'drilled-on-too-soon',
-  'elapsed-time-form',
-  'entrance-velocity-high',
-  'fill-overlap',
-  'flowing-without-shut-in',
-  'gallon-not-named',
-  'gravity-placement-too-deep',
-  'gravity-through-water',
-  'grout-far-over',
-  'grout-interval-open',
-  'grout-settled',
-  'grout-short',
-  'historical-pack',
-  'hole-below-string',
-  'hole-wider-below',
   'inches-as-decimals',
   'intake-above-level',
   'interval-gap',
@@ -151,7 +129,7 @@ const sameEverywhere = ({ text, own }: Example): string[] =>
   );
 
 /** Words of the names that units and strings of the notation have in a message. */
-const unitWords = /\b(?:min|kPa|gal|gal-us|gal-imp|gpm|gpm-us|gpm-imp)\b/g;
+const unitWords = /\b(?:min|kPa|(?:gal|gpm)(?:-us|-imp)?)\b/g;
 
 /** English words of a message that come neither from the log nor from what is the same in every language. */
 function englishIn(words: string, example: Example): string[] {

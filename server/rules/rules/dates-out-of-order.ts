@@ -1,34 +1,42 @@
+import * as l10n from '@vscode/l10n';
 import type { Moment, WellLog } from '../../model/log.ts';
 import type { Report, Rule } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 interface Dated {
-  readonly what: string;
+  /** What is dated, in a sentence. */
+  readonly what: () => string;
   readonly moment: Moment | null | undefined;
 }
 
 /** Work that belongs to the making of the well: not before it began, nor after it was finished. */
 const workOf = (log: WellLog): Dated[] => [
-  ...log.shifts.map(({ hours }) => ({ what: 'this shift', moment: hours?.from })),
-  ...log.hole.map(({ date }) => ({ what: 'this hole', moment: date })),
-  ...log.drilling.flatMap((each) => each.intervals.map(({ when }) => ({ what: 'this drilling', moment: when?.from }))),
+  ...log.shifts.map(({ hours }) => ({ what: () => l10n.t('this shift'), moment: hours?.from })),
+  ...log.hole.map(({ date }) => ({ what: () => l10n.t('this hole'), moment: date })),
+  ...log.drilling.flatMap((each) =>
+    each.intervals.map(({ when }) => ({ what: () => l10n.t('this drilling'), moment: when?.from })),
+  ),
   ...log.strings.flatMap((string) => [
-    { what: `the setting of the ${string.kind}`, moment: string.set },
-    ...string.fills.map(({ kind, placed }) => ({ what: `the ${kind}`, moment: placed?.from ?? placed?.to })),
-    { what: `the pulling of the ${string.kind}`, moment: string.pulled },
+    { what: () => l10n.t('the setting of the {0}', kindText(string)), moment: string.set },
+    ...string.fills.map((fill) => ({
+      what: () => l10n.t('the {0}', kindText(fill)),
+      moment: fill.placed?.from ?? fill.placed?.to,
+    })),
+    { what: () => l10n.t('the pulling of the {0}', kindText(string)), moment: string.pulled },
   ]),
 ];
 
 /** What may also come after the well was finished. */
 const laterOf = (log: WellLog): Dated[] => [
-  ...log.strings.flatMap((string) => string.cuts.map(({ date }) => ({ what: 'this cut', moment: date }))),
-  ...log.water.found.map(({ date }) => ({ what: 'this water', moment: date })),
-  ...log.water.levels.map(({ date }) => ({ what: 'this level', moment: date })),
-  ...log.tests.map(({ start }) => ({ what: 'this test', moment: start?.from })),
-  ...log.disinfections.map(({ date }) => ({ what: 'the disinfection', moment: date })),
-  ...log.developments.map(({ date }) => ({ what: 'the development', moment: date })),
-  ...log.hydrofractures.map(({ date }) => ({ what: 'the fracturing', moment: date })),
-  ...log.pumps.map(({ date }) => ({ what: 'the fitting of the pump', moment: date })),
-  ...log.abandonments.map(({ date }) => ({ what: 'the abandonment', moment: date })),
+  ...log.strings.flatMap((string) => string.cuts.map(({ date }) => ({ what: () => l10n.t('this cut'), moment: date }))),
+  ...log.water.found.map(({ date }) => ({ what: () => l10n.t('this water'), moment: date })),
+  ...log.water.levels.map(({ date }) => ({ what: () => l10n.t('this level'), moment: date })),
+  ...log.tests.map(({ start }) => ({ what: () => l10n.t('this test'), moment: start?.from })),
+  ...log.disinfections.map(({ date }) => ({ what: () => l10n.t('the disinfection'), moment: date })),
+  ...log.developments.map(({ date }) => ({ what: () => l10n.t('the development'), moment: date })),
+  ...log.hydrofractures.map(({ date }) => ({ what: () => l10n.t('the fracturing'), moment: date })),
+  ...log.pumps.map(({ date }) => ({ what: () => l10n.t('the fitting of the pump'), moment: date })),
+  ...log.abandonments.map(({ date }) => ({ what: () => l10n.t('the abandonment'), moment: date })),
 ];
 
 const dayOf = ({ moment }: Dated): string | null => (moment?.valid ? moment.date : null);
@@ -38,14 +46,25 @@ const isBefore = (a: Dated, b: Dated): boolean => {
   return first !== null && second !== null && first < second;
 };
 
-const reportOf = (wrong: Dated, other: Dated, words: string): Report[] =>
+type Words = (what: string, day: string, other: string) => string;
+
+const beforeWork: Words = (...parts) =>
+  l10n.t('{0} is dated {1}, before the work began, {2}; one of the two dates is wrong', ...parts);
+
+const beforeFinish: Words = (...parts) =>
+  l10n.t('{0} is dated {1}, before the well was finished, {2}; one of the two dates is wrong', ...parts);
+
+const afterFinish: Words = (...parts) =>
+  l10n.t('{0} is dated {1}, after the well was finished, {2}; one of the two dates is wrong', ...parts);
+
+const reportOf = (wrong: Dated, other: Dated, words: Words): Report[] =>
   wrong.moment && other.moment
     ? [
         {
           span: wrong.moment.span,
           doubts: [wrong.moment, other.moment],
-          message: `${wrong.what} is dated ${dayOf(wrong)}, ${words} ${dayOf(other)}; one of the two dates is wrong`,
-          related: [{ span: other.moment.span, message: `${other.what}, ${dayOf(other)}` }],
+          message: words(wrong.what(), dayOf(wrong) ?? '', dayOf(other) ?? ''),
+          related: [{ span: other.moment.span, message: `${other.what()}, ${dayOf(other)}` }],
         },
       ]
     : [];
@@ -57,7 +76,7 @@ const future = (dated: Dated, today: string | null): Report[] => {
     {
       span: dated.moment.span,
       doubts: [dated.moment],
-      message: `${dated.what} is dated ${day}, which is after today, ${today}; correct the date`,
+      message: l10n.t('{0} is dated {1}, which is after today, {2}; correct the date', dated.what(), day, today),
     },
   ];
 };
@@ -84,17 +103,15 @@ export const rule: Rule = {
     { text: 'finished 2026-05-06\nabandonment 2026-06-01' },
   ],
   check: function* ({ log, today }) {
-    const began: Dated = { what: 'the beginning', moment: log.began };
-    const finished: Dated = { what: 'the finish', moment: log.finished };
-    const reported: Dated = { what: 'the report', moment: log.reported };
+    const began: Dated = { what: () => l10n.t('the beginning'), moment: log.began };
+    const finished: Dated = { what: () => l10n.t('the finish'), moment: log.finished };
+    const reported: Dated = { what: () => l10n.t('the report'), moment: log.reported };
     const work = workOf(log);
     const later = laterOf(log);
-    if (isBefore(finished, began)) yield* reportOf(finished, began, 'before the work began,');
-    if (isBefore(reported, finished)) yield* reportOf(reported, finished, 'before the well was finished,');
-    for (const dated of [...work, ...later])
-      if (isBefore(dated, began)) yield* reportOf(dated, began, 'before the work began,');
-    for (const dated of work)
-      if (isBefore(finished, dated)) yield* reportOf(dated, finished, 'after the well was finished,');
+    if (isBefore(finished, began)) yield* reportOf(finished, began, beforeWork);
+    if (isBefore(reported, finished)) yield* reportOf(reported, finished, beforeFinish);
+    for (const dated of [...work, ...later]) if (isBefore(dated, began)) yield* reportOf(dated, began, beforeWork);
+    for (const dated of work) if (isBefore(finished, dated)) yield* reportOf(dated, finished, afterFinish);
     for (const dated of [began, finished, reported, ...work, ...later]) yield* future(dated, today);
   },
 };

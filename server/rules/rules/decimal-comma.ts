@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -17,6 +18,6 @@ export const rule: Rule = {
   ],
   check: ofProblem('decimal-comma', {
     message: ({ written, meant }) =>
-      `"${written}" is not read: a comma between digits may be a decimal mark or part two numbers${didYouMean(meant)}`,
+      `${l10n.t('"{0}" is not read: a comma between digits may be a decimal mark or part two numbers', written)}${didYouMean(meant)}`,
   }),
 };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { WellLog } from '../../model/log.ts';
 import type { Limits } from '../../packs/limits.ts';
 import { fix, lineAfter } from '../fixes.ts';
@@ -50,8 +51,10 @@ export const rule: Rule = {
     return [
       {
         span: { line: finished.span.line, start: keyword.start, end: keyword.end },
-        message: 'the well is finished and its water is drunk, but no disinfection is logged; log it, or ask the crew',
-        fixes: () => [fix('Ask the crew for the disinfection, with ?', [end], { preferred: true })],
+        message: l10n.t(
+          'the well is finished and its water is drunk, but no disinfection is logged; log it, or ask the crew',
+        ),
+        fixes: () => [fix(l10n.t('Ask the crew for the disinfection, with ?'), [end], { preferred: true })],
       },
     ];
   },

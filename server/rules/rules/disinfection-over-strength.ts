@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfWell } from '../facts.ts';
@@ -28,7 +29,11 @@ export const rule: Rule = {
         {
           span: strength.span,
           doubts: [strength],
-          message: `disinfected with ${valueText(strength.value, 'mg/L')}; at most ${askedText(most)}; correct the strength, or note how it was flushed out`,
+          message: l10n.t(
+            'disinfected with {0}; at most {1}; correct the strength, or note how it was flushed out',
+            valueText(strength.value, 'mg/L'),
+            askedText(most),
+          ),
           limit: most.key,
         },
       ];

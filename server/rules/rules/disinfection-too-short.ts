@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfWell } from '../facts.ts';
@@ -36,7 +37,11 @@ export const rule: Rule = {
             {
               span: each.span,
               doubts: [each],
-              message: `the chlorine stood for ${numberText(each.value / 3600)} h; at least ${askedText(least)} lets it work; correct the time, or disinfect again and log it`,
+              message: l10n.t(
+                'the chlorine stood for {0} h; at least {1} lets it work; correct the time, or disinfect again and log it',
+                numberText(each.value / 3600),
+                askedText(least),
+              ),
               limit: least.key,
             },
           ],

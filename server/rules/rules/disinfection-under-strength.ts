@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfWell } from '../facts.ts';
@@ -35,7 +36,11 @@ export const rule: Rule = {
             {
               span: each.span,
               doubts: [each],
-              message: `disinfected with ${valueText(each.value, 'mg/L')}; at least ${askedText(least)} kills what the work carried in; correct the strength, or disinfect again and log it`,
+              message: l10n.t(
+                'disinfected with {0}; at least {1} kills what the work carried in; correct the strength, or disinfect again and log it',
+                valueText(each.value, 'mg/L'),
+                askedText(least),
+              ),
               limit: least.key,
             },
           ],

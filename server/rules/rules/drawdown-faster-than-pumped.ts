@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Phase, PipeString, Reading, Test } from '../../model/log.ts';
 import { bottomOf, topOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
@@ -36,7 +37,15 @@ function reportOf(reading: Reading, { level, rate }: Start, context: RuleContext
   return {
     span: reading.level?.span ?? reading.span,
     doubts: [reading.level, reading.elapsed],
-    message: `${valueText(volume, 'L')} of water left the bore on the way down to ${depthText(after, context.log.units)}, but ${valueText(rate, 'L/min')} for ${numberText(seconds / 60, 3)} min pumps only ${valueText(rate * seconds, 'L')}; over ${limitText(context, 'drawdown-volume-ratio-most')} cannot be; check the rate, the time, the level or the diameters`,
+    message: l10n.t(
+      '{0} of water left the bore on the way down to {1}, but {2} for {3} min pumps only {4}; over {5} cannot be; check the rate, the time, the level or the diameters',
+      valueText(volume, 'L'),
+      depthText(after, context.log.units),
+      valueText(rate, 'L/min'),
+      numberText(seconds / 60, 3),
+      valueText(rate * seconds, 'L'),
+      limitText(context, 'drawdown-volume-ratio-most'),
+    ),
     limit: 'drawdown-volume-ratio-most',
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { DrilledInterval, Fill, Moment, PipeString } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
@@ -39,8 +40,12 @@ function reportOf(
   return {
     span: next.when?.span ?? next.span,
     doubts: [next.when?.from, endOf(fill)],
-    message: `drilling went on ${numberText((began - placed) / 3.6e6, 3)} h after the cement was placed; ${askedText(least)} lets it set, so that the bit does not break the seal at the shoe; correct a time, or note the cement that sets faster`,
-    related: [{ span: fill.placed?.span ?? fill.span, message: 'the cement was placed then' }],
+    message: l10n.t(
+      'drilling went on {0} h after the cement was placed; {1} lets it set, so that the bit does not break the seal at the shoe; correct a time, or note the cement that sets faster',
+      numberText((began - placed) / 3.6e6, 3),
+      askedText(least),
+    ),
+    related: [{ span: fill.placed?.span ?? fill.span, message: l10n.t('the cement was placed then') }],
     limit: least.key,
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -17,6 +18,6 @@ export const rule: Rule = {
   silent: [{ text: 'test pump 40 L/min\n  0 5.2\n  1h30 6.3\n  90 s 6.4' }],
   check: ofProblem('elapsed-time-form', {
     message: ({ written, meant }) =>
-      `"${written}" can be read in more than one way; write minutes, 30 s, 1h30, or a time of day such as 08:15${didYouMean(meant)}`,
+      `${l10n.t('"{0}" can be read in more than one way; write minutes, 30 s, 1h30, or a time of day such as 08:15', written)}${didYouMean(meant)}`,
   }),
 };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { figureValues } from '../figure-values.ts';
 import { limitText } from '../limit-text.ts';
 import { intervalText, numberText } from '../messages.ts';
@@ -42,7 +43,12 @@ export const rule: Rule = {
         const report: Report = {
           span: screen.span,
           doubts: [screen.openArea, screen.interval.top, screen.interval.bottom],
-          message: `water goes through the screen ${intervalText(screen.interval, context.log.units)} at ${velocityText(velocity, context)}; at most ${limitText(context, 'entrance-velocity-most')} keeps sand and scale off the slots; check the open area, the length and the rate`,
+          message: l10n.t(
+            'water goes through the screen {0} at {1}; at most {2} keeps sand and scale off the slots; check the open area, the length and the rate',
+            intervalText(screen.interval, context.log.units),
+            velocityText(velocity, context),
+            limitText(context, 'entrance-velocity-most'),
+          ),
           limit: most.key,
         };
         yield report;

@@ -1,8 +1,10 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, Interval } from '../../model/log.ts';
 import { sameDepth } from '../columns.ts';
 import { moveDepth } from '../fixes.ts';
 import { intervalText, stretchText } from '../messages.ts';
 import type { Fix, Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 interface Stretch {
   readonly fill: Fill;
@@ -19,8 +21,8 @@ function stretchOf(fill: Fill): Stretch[] {
 }
 
 function fixesOf(upper: Stretch, lower: Stretch): Fix[] {
-  const begin = `Begin the ${lower.fill.kind} where the ${upper.fill.kind} ends`;
-  const end = `End the ${upper.fill.kind} where the ${lower.fill.kind} begins`;
+  const begin = l10n.t('Begin the {0} where the {1} ends', kindText(lower.fill), kindText(upper.fill));
+  const end = l10n.t('End the {0} where the {1} begins', kindText(upper.fill), kindText(lower.fill));
   return [
     ...(lower.bottom > upper.bottom
       ? moveDepth(begin, lower.fill.line, lower.interval.top, upper.interval.bottom, true)
@@ -34,9 +36,16 @@ function reportOf(upper: Stretch, lower: Stretch, { log: { units } }: RuleContex
   const earlier = later === upper ? lower : upper;
   return {
     span: later.interval.span,
-    message: `${later.fill.kind} ${intervalText(later.interval, units)} and ${earlier.fill.kind} ${intervalText(earlier.interval, units)} stand in the same annulus at ${stretchText(lower.top, Math.min(upper.bottom, lower.bottom), units)}; take one of the two depths for the contact`,
+    message: l10n.t(
+      '{0} {1} and {2} {3} stand in the same annulus at {4}; take one of the two depths for the contact',
+      kindText(later.fill),
+      intervalText(later.interval, units),
+      kindText(earlier.fill),
+      intervalText(earlier.interval, units),
+      stretchText(lower.top, Math.min(upper.bottom, lower.bottom), units),
+    ),
     related: [
-      { span: earlier.interval.span, message: `${earlier.fill.kind} ${intervalText(earlier.interval, units)}` },
+      { span: earlier.interval.span, message: `${kindText(earlier.fill)} ${intervalText(earlier.interval, units)}` },
     ],
     fixes: () => fixesOf(upper, lower),
   };

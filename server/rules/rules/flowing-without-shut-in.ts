@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { writeAfter } from '../fixes.ts';
 import type { Rule } from '../rule.ts';
 
@@ -20,8 +21,11 @@ export const rule: Rule = {
       .filter(({ shutIn, control }) => shutIn === null && control.length === 0)
       .map(({ span }) => ({
         span,
-        fixes: () => [writeAfter('Ask the crew for the shut-in, with ?', span, ', shut-in ?', { preferred: true })],
-        message:
+        fixes: () => [
+          writeAfter(l10n.t('Ask the crew for the shut-in, with ?'), span, ', shut-in ?', { preferred: true }),
+        ],
+        message: l10n.t(
           'a flowing well is logged with no shut-in and no word on leaks, so that nobody can tell whether its seal holds; log shut-in with its pressure, or no leak, or ? to ask the crew',
+        ),
       })),
 };

@@ -1,11 +1,16 @@
+import * as l10n from '@vscode/l10n';
 import { type Columns, spanAt } from '../../../grammar/span.ts';
 import type { Line, Quantity, Value } from '../../../grammar/tree.ts';
 import { type Gallon, withGallon } from '../../../grammar/units.ts';
 import { fix, overwrite } from '../fixes.ts';
+import { orList } from '../messages.ts';
 import type { Fix, Report, Rule, RuleContext } from '../rule.ts';
 
-const names: Readonly<Record<Gallon, string>> = { 'gal-us': 'US', 'gal-imp': 'imperial' };
-const gallons = Object.keys(names) as Gallon[];
+const forFile: Readonly<Record<Gallon, () => string>> = {
+  'gal-us': () => l10n.t('Every gallon of this file is the US gallon'),
+  'gal-imp': () => l10n.t('Every gallon of this file is the imperial gallon'),
+};
+const gallons = Object.keys(forFile) as Gallon[];
 
 function quantitiesOf(value: Value): readonly Quantity[] {
   switch (value.kind) {
@@ -26,7 +31,7 @@ function quantitiesOf(value: Value): readonly Quantity[] {
 function forTheFile(gallon: Gallon, { tree, log }: RuleContext): Fix {
   const at = tree.lines.findIndex(({ row }) => row === 'units');
   const written = tree.lines[at]?.items.at(-1);
-  const title = `Every gallon of this file is the ${names[gallon]} gallon`;
+  const title = forFile[gallon]();
   const end: Columns = { start: written?.end ?? 0, end: written?.end ?? 0 };
   if (at >= 0 && written) return fix(title, [{ span: spanAt(at, end), text: ` ${gallon}` }]);
   const text = `units ${log.units.depth} ${log.units.diameter} ${gallon}\n`;
@@ -40,7 +45,10 @@ function reportOf(quantity: Quantity, line: number, context: RuleContext): Repor
   return [
     {
       span,
-      message: `which gallon? The US gallon is 3.785 L and the imperial 4.546 L, and this file does not say; write ${gallons.map((each) => withGallon(unit, each).id).join(' or ')}, or name it once on the units line`,
+      message: l10n.t(
+        'which gallon? The US gallon is 3.785 L and the imperial 4.546 L, and this file does not say; write {0}, or name it once on the units line',
+        orList(gallons.map((each) => withGallon(unit, each).id)),
+      ),
       fixes: () => [
         ...gallons.map((each) => overwrite(span, withGallon(unit, each).id)),
         ...gallons.map((each) => forTheFile(each, context)),

@@ -1,9 +1,11 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfFill } from '../facts.ts';
 import { intervalText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 const poured = new Set(['gravity', 'gravity-tremie']);
 const pumpable = new Set(['cement', 'bentonite-slurry', 'concrete']);
@@ -17,7 +19,13 @@ function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext):
     {
       span: placement.span,
       doubts: [interval.bottom],
-      message: `${fill.kind} ${intervalText(interval, log.units)} was placed by ${placement.name}: ${askedText(most)}, since grout that falls far thins and bridges; correct how it was placed, or the depth`,
+      message: l10n.t(
+        '{0} {1} was placed by {2}: {3}, since grout that falls far thins and bridges; correct how it was placed, or the depth',
+        kindText(fill),
+        intervalText(interval, log.units),
+        placement.name,
+        askedText(most),
+      ),
       limit: most.key,
     },
   ];

@@ -1,6 +1,8 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, Fill, WellLog } from '../../model/log.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 const pumpable = new Set(['cement', 'bentonite-slurry', 'concrete']);
 
@@ -19,8 +21,13 @@ function reportOf({ kind, placement, interval }: Fill, water: Depth, { units }: 
     {
       span: placement.span,
       doubts: [interval?.bottom, water],
-      message: `this ${kind} was let fall to ${depthText(bottom, units)}, and the water stands at ${depthText(water.value, units)}: grout that falls through water thins and parts; log the tremie pipe if there was one, or correct a depth`,
-      related: [{ span: water.span, message: `the water, at ${depthText(water.value, units)}` }],
+      message: l10n.t(
+        'this {0} was let fall to {1}, and the water stands at {2}: grout that falls through water thins and parts; log the tremie pipe if there was one, or correct a depth',
+        kindText({ kind }),
+        depthText(bottom, units),
+        depthText(water.value, units),
+      ),
+      related: [{ span: water.span, message: l10n.t('the water, at {0}', depthText(water.value, units)) }],
     },
   ];
 }

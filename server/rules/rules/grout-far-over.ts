@@ -1,7 +1,8 @@
+import * as l10n from '@vscode/l10n';
 import { limitText } from '../limit-text.ts';
 import { numberText, stretchText, valueText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isSeal, isThousandfold, type PlacedFill, placedFills, spanOf } from '../strings.ts';
+import { isSeal, isThousandfold, kindText, type PlacedFill, placedFills, spanOf } from '../strings.ts';
 
 function reportOf({ fill, record, string }: PlacedFill, context: RuleContext): Report | null {
   const { annulus, net } = record;
@@ -13,8 +14,16 @@ function reportOf({ fill, record, string }: PlacedFill, context: RuleContext): R
   return {
     span: spanOf(fill.volume, fill),
     doubts: [fill.volume, fill.returned, fill.topUp],
-    message: `${fill.kind} ${stretchText(record.top, record.bottom, context.log.units)}: ${valueText(net, unit)} placed, ${numberText(times, 2)} times what the annulus holds, ${valueText(annulus, unit)}; over ${limitText(context, 'grout-surplus')} asks for a word on where it went: a void, grout lost or returned, a wider hole, or a slip of the pen`,
-    related: [{ span: string.span, message: 'the string that it stands around' }],
+    message: l10n.t(
+      '{0} {1}: {2} placed, {3} times what the annulus holds, {4}; over {5} asks for a word on where it went: a void, grout lost or returned, a wider hole, or a slip of the pen',
+      kindText(fill),
+      stretchText(record.top, record.bottom, context.log.units),
+      valueText(net, unit),
+      numberText(times, 2),
+      valueText(annulus, unit),
+      limitText(context, 'grout-surplus'),
+    ),
+    related: [{ span: string.span, message: l10n.t('the string that it stands around') }],
     limit: 'grout-surplus',
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString, WellLog } from '../../model/log.ts';
 import { isPermanent } from '../../record/strings/standing.ts';
 import { askForSeal } from '../ask-for-seal.ts';
@@ -60,9 +61,17 @@ const reportOf = (
   doubts: [fill?.interval?.top, fill?.interval?.bottom],
   fixes: () => (fill === null ? [askForSeal(string, tree)] : []),
   message: fill
-    ? `nothing is logged in the annulus of ${stringText(string, log)} at ${stretchText(top, bottom, log.units)}: an open stretch between the shoe and the surface lets water run down outside the casing; log what was placed there`
-    : `nothing is logged in the annulus of ${stringText(string, log)}, ${stretchText(top, bottom, log.units)}: the hole is wider than the casing; log the grout or the seal, or say driven`,
-  related: fill ? [{ span: string.interval.span, message: 'the string' }] : [],
+    ? l10n.t(
+        'nothing is logged in the annulus of {0} at {1}: an open stretch between the shoe and the surface lets water run down outside the casing; log what was placed there',
+        stringText(string, log),
+        stretchText(top, bottom, log.units),
+      )
+    : l10n.t(
+        'nothing is logged in the annulus of {0}, {1}: the hole is wider than the casing; log the grout or the seal, or say driven',
+        stringText(string, log),
+        stretchText(top, bottom, log.units),
+      ),
+  related: fill ? [{ span: string.interval.span, message: l10n.t('the string') }] : [],
 });
 
 /** The fill nearest to an open stretch: the one above it, else the one below. */

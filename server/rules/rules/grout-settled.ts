@@ -1,7 +1,9 @@
+import * as l10n from '@vscode/l10n';
 import { writeAfter } from '../fixes.ts';
 import { limitText } from '../limit-text.ts';
 import { lengthText } from '../messages.ts';
 import type { Rule } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 /** Grout that settled and was not topped up. */
 export const rule: Rule = {
@@ -32,8 +34,15 @@ export const rule: Rule = {
       yield {
         span: settled.span,
         doubts: [settled],
-        fixes: () => [writeAfter('Ask the crew for a top-up, with ?', settled.span, ', top-up ?', { preferred: true })],
-        message: `the ${kind} settled ${lengthText(settled.value, context.log.units)}, over ${limitText(context, 'grout-settled-most')}, and no top-up is logged; log the top-up, or what stands above it`,
+        fixes: () => [
+          writeAfter(l10n.t('Ask the crew for a top-up, with ?'), settled.span, ', top-up ?', { preferred: true }),
+        ],
+        message: l10n.t(
+          'the {0} settled {1}, over {2}, and no top-up is logged; log the top-up, or what stands above it',
+          kindText({ kind }),
+          lengthText(settled.value, context.log.units),
+          limitText(context, 'grout-settled-most'),
+        ),
         limit: 'grout-settled-most',
       };
     }

@@ -1,20 +1,50 @@
+import * as l10n from '@vscode/l10n';
 import { limitText } from '../limit-text.ts';
 import { diameterText, stretchText, valueText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
-import { isSeal, type PlacedFill, placedFills, spanOf } from '../strings.ts';
+import { isSeal, kindText, type PlacedFill, placedFills, spanOf } from '../strings.ts';
 
 /** Half a percent: what rounding to the digits of a field note hides. */
 const rounding = 0.995;
 
 const unitOf = ({ fill }: PlacedFill): string => fill.volume?.unit ?? 'm3';
 
-/** `254 mm hole, 168.3 mm casing`, of the lowest piece of the annulus. */
+/** `254 mm hole, 168.3 mm casing`, of the lowest piece of the annulus; empty where none is known. */
 function sizesText({ record, string }: PlacedFill, { log: { units } }: RuleContext): string {
   const piece = record.pieces.at(-1);
   if (!piece) return '';
-  const outer = piece.bounds === 'hole' ? 'hole' : `inside of string ${piece.bounds}`;
-  return ` (${diameterText(piece.outer, units)} ${outer}, ${diameterText(piece.inner, units)} ${string.kind})`;
+  const [outer, inner] = [diameterText(piece.outer, units), diameterText(piece.inner, units)];
+  return piece.bounds === 'hole'
+    ? l10n.t('{0} hole, {1} {2}', outer, inner, kindText(string))
+    : l10n.t('{0} inside of string {1}, {2} {3}', outer, piece.bounds, inner, kindText(string));
 }
+
+/* The fill, where, how much of it, what the annulus holds; then the allowance and what that makes. */
+type Words = (...parts: string[]) => string;
+
+const placedShort: Words = (...parts) =>
+  l10n.t(
+    '{0} {1}: {2} placed, but the annulus alone holds {3}: part of it stands empty; log what else was pumped, or mark the volume ? to ask the crew',
+    ...parts,
+  );
+
+const leftShort: Words = (...parts) =>
+  l10n.t(
+    '{0} {1}: {2} left in the annulus, but the annulus alone holds {3}: part of it stands empty; log what else was pumped, or mark the volume ? to ask the crew',
+    ...parts,
+  );
+
+const placedBare: Words = (...parts) =>
+  l10n.t(
+    '{0} {1}: {2} placed, enough for the annulus, {3}, but not for {4}, {5}; log what else was pumped, or mark the volume ? to ask the crew',
+    ...parts,
+  );
+
+const leftBare: Words = (...parts) =>
+  l10n.t(
+    '{0} {1}: {2} left in the annulus, enough for the annulus, {3}, but not for {4}, {5}; log what else was pumped, or mark the volume ? to ask the crew',
+    ...parts,
+  );
 
 function reportOf(placed: PlacedFill, context: RuleContext): Report | null {
   const { fill, record } = placed;
@@ -22,17 +52,22 @@ function reportOf(placed: PlacedFill, context: RuleContext): Report | null {
   if (annulus === null || required === null || net === null || net >= required * rounding) return null;
   const unit = unitOf(placed);
   const isShort = net < annulus * rounding;
-  const where = `${fill.kind} ${stretchText(record.top, record.bottom, context.log.units)}`;
-  const amount = `${valueText(net, unit)} ${record.placed === net ? 'placed' : 'left in the annulus'}`;
-  const against = isShort
-    ? `but the annulus alone holds ${valueText(annulus, unit)}${sizesText(placed, context)}: part of it stands empty`
-    : `enough for the annulus, ${valueText(annulus, unit)}${sizesText(placed, context)}, but not for ${limitText(context, 'grout-allowance')}, ${valueText(required, unit)}`;
+  const sizes = sizesText(placed, context);
+  const parts = [
+    kindText(fill),
+    stretchText(record.top, record.bottom, context.log.units),
+    valueText(net, unit),
+    `${valueText(annulus, unit)}${sizes && ` (${sizes})`}`,
+    limitText(context, 'grout-allowance'),
+    valueText(required, unit),
+  ];
+  const [short, bare] = record.placed === net ? [placedShort, placedBare] : [leftShort, leftBare];
   return {
     span: spanOf(fill.volume, fill),
     doubts: [fill.volume],
     severity: isShort ? 'error' : 'warning',
-    message: `${where}: ${amount}, ${against}; log what else was pumped, or mark the volume ? to ask the crew`,
-    related: [{ span: placed.string.span, message: 'the string that it stands around' }],
+    message: (isShort ? short : bare)(...parts),
+    related: [{ span: placed.string.span, message: l10n.t('the string that it stands around') }],
     limit: 'grout-allowance',
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { TextField } from '../../model/log.ts';
 import type { Pack } from '../../packs/limits.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -6,7 +7,11 @@ const nowhere = { line: 0, start: 0, end: 0 };
 
 const reportOf = ({ id, title }: Pack, named: readonly TextField[]): Report => ({
   span: named.find(({ text }) => text.toLowerCase() === id)?.span ?? nowhere,
-  message: `${id} (${title}) has been replaced by another text: it tells how older wells were judged, and no well passes by it; name the pack that is in force, and ask the authority`,
+  message: l10n.t(
+    '{0} ({1}) has been replaced by another text: it tells how older wells were judged, and no well passes by it; name the pack that is in force, and ask the authority',
+    id,
+    title,
+  ),
 });
 
 /** A pack whose text has been replaced. */

@@ -1,9 +1,11 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString, WellLog } from '../../model/log.ts';
 import { isPermanent } from '../../record/strings/standing.ts';
 import { bottomOf } from '../columns.ts';
 import { limitText } from '../limit-text.ts';
 import { depthText, lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 const footOf = (fill: Fill): number => fill.interval?.bottom?.value ?? fill.depth?.value ?? 0;
 
@@ -30,8 +32,16 @@ function reportOf(string: PipeString, foot: number, total: number, context: Rule
   return {
     span: string.interval.bottom?.span ?? string.interval.span,
     doubts: [string.interval.bottom, deepest],
-    message: `the ${string.kind} with its screen ends at ${depthText(foot, log.units)}, and the hole goes ${lengthText(total - foot, log.units)} deeper, more than ${limitText(context, 'foot-difference-most')}, with no word of what stands there; log the backfill, or correct a depth`,
-    related: deepest ? [{ span: deepest.span, message: `the hole ends here, at ${depthText(total, log.units)}` }] : [],
+    message: l10n.t(
+      'the {0} with its screen ends at {1}, and the hole goes {2} deeper, more than {3}, with no word of what stands there; log the backfill, or correct a depth',
+      kindText(string),
+      depthText(foot, log.units),
+      lengthText(total - foot, log.units),
+      limitText(context, 'foot-difference-most'),
+    ),
+    related: deepest
+      ? [{ span: deepest.span, message: l10n.t('the hole ends here, at {0}', depthText(total, log.units)) }]
+      : [],
     limit: 'foot-difference-most',
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { HoleEntry } from '../../model/log.ts';
 import { sameDepth, topOf } from '../columns.ts';
 import { diameterText, intervalText } from '../messages.ts';
@@ -15,8 +16,14 @@ function reportOf(upper: HoleEntry, lower: HoleEntry, { log: { units } }: RuleCo
   return {
     span: lower.diameter?.span ?? lower.span,
     doubts: [lower.diameter, upper.diameter],
-    message: `the hole is ${size(lower)} at ${intervalText(lower.interval, units)} but only ${size(upper)} above it, at ${intervalText(upper.interval, units)}: a bit cannot pass a narrower hole; correct a diameter, or say under-reamed`,
-    related: [{ span: upper.diameter?.span ?? upper.span, message: `${size(upper)} above` }],
+    message: l10n.t(
+      'the hole is {0} at {1} but only {2} above it, at {3}: a bit cannot pass a narrower hole; correct a diameter, or say under-reamed',
+      size(lower),
+      intervalText(lower.interval, units),
+      size(upper),
+      intervalText(upper.interval, units),
+    ),
+    related: [{ span: upper.diameter?.span ?? upper.span, message: l10n.t('{0} above', size(upper)) }],
   };
 }
 
