@@ -1,6 +1,6 @@
 import * as l10n from '@vscode/l10n';
 import type { Depth, WellLog } from '../../model/log.ts';
-import type { Entry } from '../columns.ts';
+import { type ColumnName, columnText, type Entry } from '../columns.ts';
 import { depthAs, fix } from '../fixes.ts';
 import type { Fix, Report, Rule } from '../rule.ts';
 
@@ -30,7 +30,7 @@ function converted(entries: readonly Entry[], { units }: WellLog): Fix[] {
   return edits.length < others.length ? [] : [fix(l10n.t('Write them in {0}', units.depth), edits)];
 }
 
-function reportOf(column: string, entries: readonly Entry[], log: WellLog): Report[] {
+function reportOf(column: ColumnName, entries: readonly Entry[], log: WellLog): Report[] {
   const { units } = log;
   const own = systems[units.depth];
   const isOther = ({ interval: { bottom } }: Entry) => bottom?.unitWritten === true && systemOf(bottom) !== own;
@@ -43,7 +43,7 @@ function reportOf(column: string, entries: readonly Entry[], log: WellLog): Repo
       fixes: () => converted(entries, log),
       message: l10n.t(
         '{0} is written in {1}, and here in {2}: both are read as they stand; make sure that each depth has its own unit',
-        column,
+        columnText(column),
         units.depth,
         other.unit,
       ),

@@ -1,6 +1,6 @@
 import * as l10n from '@vscode/l10n';
 import type { WellLog } from '../../model/log.ts';
-import { columnFaults, type Pair } from '../columns.ts';
+import { columnFaults, columnText, type Pair } from '../columns.ts';
 import { intervalText } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -9,7 +9,7 @@ const reportOf = ({ column, upper, lower }: Pair, { units }: WellLog): Report =>
   doubts: [lower.interval.bottom, upper.interval.top],
   message: l10n.t(
     '{0} goes back up: {1} stands below {2}; write the lines from the surface down, or correct the depths',
-    column,
+    columnText(column),
     intervalText(lower.interval, units),
     intervalText(upper.interval, units),
   ),

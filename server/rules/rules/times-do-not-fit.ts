@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { DrilledInterval, Moment, Period, Shift, WellLog } from '../../model/log.ts';
 import { intervalText, numberText } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -23,7 +24,12 @@ function longerThanItsHours({ interval, time, when }: DrilledInterval, { units }
     {
       span: time.span,
       doubts: [time, when?.to],
-      message: `${intervalText(interval, units)} is said to have taken ${minutes(time.value)}, but the hours beside it are only ${minutes(hours)} apart; correct the time or the hours`,
+      message: l10n.t(
+        '{0} is said to have taken {1}, but the hours beside it are only {2} apart; correct the time or the hours',
+        intervalText(interval, units),
+        minutes(time.value),
+        minutes(hours),
+      ),
     },
   ];
 }
@@ -33,6 +39,21 @@ const allHours = (shifts: readonly Shift[]): number | null =>
     const own = lengthOf(hours);
     return sum === null || own === null ? null : sum + own;
   }, 0);
+
+function longerText(shifts: number, drilled: string, hours: string): string {
+  return shifts === 1
+    ? l10n.t(
+        'the intervals drilled took {0} h, but the shift has only {1} h; correct a time, or log the shift that is missing',
+        drilled,
+        hours,
+      )
+    : l10n.t(
+        'the intervals drilled took {0} h, but the {1} shifts have only {2} h; correct a time, or log the shift that is missing',
+        drilled,
+        shifts,
+        hours,
+      );
+}
 
 /** More time at drilling than all shifts together have; said at the first shift. */
 function longerThanTheShifts({ shifts, drilling }: WellLog): Report[] {
@@ -44,7 +65,7 @@ function longerThanTheShifts({ shifts, drilling }: WellLog): Report[] {
     {
       span: first.hours?.span ?? first.span,
       doubts: shifts.flatMap((each) => [each.hours?.from, each.hours?.to]),
-      message: `the intervals drilled took ${numberText(drilled / 3600)} h, but the ${shifts.length === 1 ? 'shift has' : `${shifts.length} shifts have`} only ${numberText(hours / 3600)} h; correct a time, or log the shift that is missing`,
+      message: longerText(shifts.length, numberText(drilled / 3600), numberText(hours / 3600)),
     },
   ];
 }

@@ -1,9 +1,11 @@
+import * as l10n from '@vscode/l10n';
 import type { Fill, PipeString } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import { askedText } from '../asked.ts';
 import { factsOfFill } from '../facts.ts';
 import { depthText, lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
+import { kindText } from '../strings.ts';
 
 function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext): Report[] {
   const most = limitGiven(limits, 'tremie-foot-most', factsOfFill(fill, string, log));
@@ -13,7 +15,14 @@ function reportOf(fill: Fill, string: PipeString, { log, limits }: RuleContext):
     {
       span: fill.pipeFoot.span,
       doubts: [fill.pipeFoot, fill.interval?.bottom],
-      message: `the tremie pipe stood at ${depthText(foot, log.units)}, ${lengthText(bottom - foot, log.units)} above the bottom of the ${fill.kind} at ${depthText(bottom, log.units)}; ${askedText(most)} lets it rise from below without mixing; correct a depth`,
+      message: l10n.t(
+        'the tremie pipe stood at {0}, {1} above the bottom of the {2} at {3}; {4} lets it rise from below without mixing; correct a depth',
+        depthText(foot, log.units),
+        lengthText(bottom - foot, log.units),
+        kindText(fill),
+        depthText(bottom, log.units),
+        askedText(most),
+      ),
       limit: most.key,
     },
   ];

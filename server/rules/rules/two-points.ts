@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -13,6 +14,7 @@ export const rule: Rule = {
   flagged: [{ text: 'strata\n  0 - [[3.8.1]] clay', fixed: 'strata\n  0 - 3.81 clay' }],
   silent: [{ text: 'strata\n  0 - 3.8 clay' }],
   check: ofProblem('two-points', {
-    message: ({ written, meant }) => `"${written}" is not read: a number has one point${didYouMean(meant)}`,
+    message: ({ written, meant }) =>
+      `${l10n.t('"{0}" is not read: a number has one point', written)}${didYouMean(meant)}`,
   }),
 };

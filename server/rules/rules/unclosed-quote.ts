@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import { writeAfter } from '../fixes.ts';
 import { ofProblem } from '../of-problem.ts';
@@ -19,7 +20,7 @@ export const rule: Rule = {
   ],
   silent: [{ text: 'casing +0.45 - 7.2 steel 168.3 x 6.4, grade "A53"' }],
   check: ofProblem('unclosed-quote', {
-    message: ({ written }) => `the text ${written} is not closed; add " where it ends`,
-    fixes: (problem) => [writeAfter('Close it here', spanAt(problem.line, problem), '"', { preferred: true })],
+    message: ({ written }) => l10n.t('the text {0} is not closed; add " where it ends', written),
+    fixes: (problem) => [writeAfter(l10n.t('Close it here'), spanAt(problem.line, problem), '"', { preferred: true })],
   }),
 };

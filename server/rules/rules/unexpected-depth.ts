@@ -1,12 +1,17 @@
+import * as l10n from '@vscode/l10n';
 import { ofProblem, type ProblemOnLine } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
 const messageOf = ({ written, facts }: ProblemOnLine): string => {
   if (facts.wanted === 'sign')
-    return `"${written}": a depth has no minus; write + for above ground, or leave the minus out`;
+    return l10n.t('"{0}": a depth has no minus; write + for above ground, or leave the minus out', written);
   return facts.section
-    ? `"${written}" begins with a depth, but ${facts.section} has no lines of its own; begin it with a keyword, or move it below its section`
-    : `one depth belongs here, not the interval ${written}`;
+    ? l10n.t(
+        '"{0}" begins with a depth, but {1} has no lines of its own; begin it with a keyword, or move it below its section',
+        written,
+        facts.section,
+      )
+    : l10n.t('one depth belongs here, not the interval {0}', written);
 };
 
 /** Depths where a line takes none, or an interval where it takes one depth. */

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { spanAt } from '../../../grammar/span.ts';
 import type { Text } from '../../../grammar/tree.ts';
 import { unitBySpelling } from '../../../grammar/units.ts';
@@ -7,12 +8,15 @@ import { nearNames } from '../near-names.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const places = { depth: ['m', 'ft'], diameter: ['mm', 'cm', 'in'], gallon: ['gal-us', 'gal-imp'] } as const;
+type Place = keyof typeof places;
 const allowed: readonly string[] = Object.values(places).flat();
 
 const idOf = (word: string): string => unitBySpelling(word)?.id ?? word.toLowerCase();
 
-const placeOf = (id: string): string | undefined =>
-  Object.entries(places).find(([, ids]) => (ids as readonly string[]).includes(id))?.[0];
+const placeNames: readonly Place[] = ['depth', 'diameter', 'gallon'];
+
+const placeOf = (id: string): Place | undefined =>
+  placeNames.find((name) => (places[name] as readonly string[]).includes(id));
 
 const gallonWord = new Set(['gal', 'gpm', 'gph']);
 
@@ -20,19 +24,46 @@ function meantBy(id: string): readonly string[] {
   return gallonWord.has(id) ? places.gallon : nearNames(id, allowed);
 }
 
+function unknownText(word: string, meant: readonly string[]): string {
+  return meant.length > 0
+    ? `${l10n.t('"{0}" is no unit that a file can count in, and is left out', word)}${didYouMean(meant)}`
+    : l10n.t(
+        '"{0}" is no unit that a file can count in, and is left out; a units line takes {1}',
+        word,
+        orList(allowed),
+      );
+}
+
 function unknown(word: Text, line: number): Report {
   const meant = meantBy(idOf(word.text));
-  const others = meant.length > 0 ? didYouMean(meant) : `; a units line takes ${orList(allowed)}`;
   return {
     span: spanAt(line, word),
-    message: `"${shortened(word.text)}" is no unit that a file can count in, and is left out${others}`,
+    message: unknownText(shortened(word.text), meant),
     fixes: () => meant.map((unit) => overwrite(spanAt(line, word), unit)),
   };
 }
 
-const second = (word: Text, line: number, place: string): Report => ({
+const secondWords: Readonly<Record<Place, (word: string) => string>> = {
+  depth: (word) =>
+    l10n.t(
+      '"{0}" is a second unit for depth; the first counts: write the unit of depths, then that of diameters, then which gallon',
+      word,
+    ),
+  diameter: (word) =>
+    l10n.t(
+      '"{0}" is a second unit for diameter; the first counts: write the unit of depths, then that of diameters, then which gallon',
+      word,
+    ),
+  gallon: (word) =>
+    l10n.t(
+      '"{0}" is a second unit for gallon; the first counts: write the unit of depths, then that of diameters, then which gallon',
+      word,
+    ),
+};
+
+const second = (word: Text, line: number, place: Place): Report => ({
   span: spanAt(line, word),
-  message: `"${word.text}" is a second unit for ${place}; the first counts: write the unit of depths, then that of diameters, then which gallon`,
+  message: secondWords[place](word.text),
 });
 
 function* reportsOf(words: readonly Text[], line: number): Generator<Report> {

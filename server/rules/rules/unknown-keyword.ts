@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { writeBefore } from '../fixes.ts';
 import { didYouMean } from '../messages.ts';
 import { fixesOfMeant, ofProblem } from '../of-problem.ts';
@@ -16,12 +17,16 @@ export const rule: Rule = {
   check: ofProblem('unknown-keyword', {
     message: ({ written, meant, facts }) =>
       facts.head
-        ? `"${written}" has its place on the line that begins with ${facts.head}, so this line is not read; move what it says up there`
-        : `"${written}" is no keyword, so this line is not read${didYouMean(meant)}`,
+        ? l10n.t(
+            '"{0}" has its place on the line that begins with {1}, so this line is not read; move what it says up there',
+            written,
+            facts.head,
+          )
+        : `${l10n.t('"{0}" is no keyword, so this line is not read', written)}${didYouMean(meant)}`,
     fixes: (problem, text) => [
       ...fixesOfMeant(problem),
       {
-        ...writeBefore('Keep the line as a note', problem.line, text, 'note  '),
+        ...writeBefore(l10n.t('Keep the line as a note'), problem.line, text, 'note  '),
         preferred: problem.meant.length === 0,
       },
     ],

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { TextField } from '../../model/log.ts';
 import { packs } from '../../packs/index.ts';
 import type { UnreadPack } from '../../packs/own-packs.ts';
@@ -8,15 +9,19 @@ import type { Report, Rule } from '../rule.ts';
 
 const unreadReport = ({ span }: TextField, { id, why }: UnreadPack): Report => ({
   span,
-  message: `the rule pack "${shortened(id)}" cannot be read, so its limits are not checked: ${why}`,
+  message: l10n.t('the rule pack "{0}" cannot be read, so its limits are not checked: {1}', shortened(id), why),
 });
+
+const unknownText = (id: string, near: readonly string[], ids: readonly string[]): string =>
+  near.length > 0
+    ? `${l10n.t('there is no rule pack "{0}"', id)}${didYouMean(near)}`
+    : l10n.t('there is no rule pack "{0}"; known are {1}', id, orList(ids));
 
 function reportOf({ text, span }: TextField, ids: readonly string[]): Report {
   const near = nearNames(text, ids);
-  const known = near.length > 0 ? didYouMean(near) : `; known are ${orList(ids)}`;
   return {
     span,
-    message: `there is no rule pack "${shortened(text)}"${known}`,
+    message: unknownText(shortened(text), near, ids),
     fixes: () => near.map((id, index) => overwrite(span, id, { preferred: index === 0 })),
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -15,6 +16,6 @@ export const rule: Rule = {
   silent: [{ text: 'strata\n  0 - 12 clay' }],
   check: ofProblem('unknown-section', {
     message: ({ written, meant }) =>
-      `"${written}" opens a section that is not known, and its lines are not read${didYouMean(meant)}`,
+      `${l10n.t('"{0}" opens a section that is not known, and its lines are not read', written)}${didYouMean(meant)}`,
   }),
 };

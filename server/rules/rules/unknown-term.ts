@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -16,6 +17,7 @@ export const rule: Rule = {
     { text: 'strata\n  0 - 3.8 clay ; browm as the crew says' },
   ],
   check: ofProblem('unknown-term', {
-    message: ({ written, meant }) => `"${written}" is not a term known here; it is kept as written${didYouMean(meant)}`,
+    message: ({ written, meant }) =>
+      `${l10n.t('"{0}" is not a term known here; it is kept as written', written)}${didYouMean(meant)}`,
   }),
 };

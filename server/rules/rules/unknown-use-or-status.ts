@@ -1,12 +1,12 @@
+import * as l10n from '@vscode/l10n';
 import { nearest } from '../../../grammar/terms/index.ts';
-import type { ListId } from '../../../grammar/terms/term.ts';
 import type { TextField, WellLog } from '../../model/log.ts';
 import { overwrite } from '../fixes.ts';
 import { didYouMean, shortened } from '../messages.ts';
 import type { Report, Rule } from '../rule.ts';
 
 interface Said {
-  readonly list: ListId;
+  readonly list: 'use' | 'status';
   readonly field: TextField;
 }
 
@@ -19,11 +19,17 @@ function keptAsText({ uses, status }: WellLog): Said[] {
   return said.flatMap(({ list, field }) => ('text' in field && field.text !== '?' ? [{ list, field }] : []));
 }
 
-function reportOf({ list, field: { text, span } }: Said): Report {
-  const near = nearest(text, [list], 3).map(({ term }) => term.name);
+const unknownText = ({ list, field }: Said): string =>
+  list === 'use'
+    ? l10n.t('"{0}" is no use known here; it is kept as written', shortened(field.text))
+    : l10n.t('"{0}" is no status known here; it is kept as written', shortened(field.text));
+
+function reportOf(said: Said): Report {
+  const { text, span } = said.field;
+  const near = nearest(text, [said.list], 3).map(({ term }) => term.name);
   return {
     span,
-    message: `"${shortened(text)}" is no ${list} known here; it is kept as written${didYouMean(near)}`,
+    message: `${unknownText(said)}${didYouMean(near)}`,
     fixes: () => near.map((name, index) => overwrite(span, name, { preferred: index === 0 })),
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { didYouMean } from '../messages.ts';
 import { meantOrRemark, ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
@@ -13,7 +14,8 @@ export const rule: Rule = {
   flagged: [{ text: 'place [[44x]] -78.3042', fixed: 'place -78.3042  ; 44x' }],
   silent: [{ text: 'place 44.6128 -78.3042' }],
   check: ofProblem('unreadable', {
-    message: ({ written, meant }) => `"${written}" cannot be read here and is left out${didYouMean(meant)}`,
+    message: ({ written, meant }) =>
+      `${l10n.t('"{0}" cannot be read here and is left out', written)}${didYouMean(meant)}`,
     fixes: meantOrRemark,
   }),
 };

@@ -1,20 +1,25 @@
+import * as l10n from '@vscode/l10n';
 import type { WellLog } from '../../model/log.ts';
 import type { Report, Rule } from '../rule.ts';
 
 type Question = WellLog['questions'][number];
 
-/** `water, depth` for `water: depth`. */
-const inWords = (what: string): string => what.replace(': ', ', ');
+/** The keyword, and the fact that is open: `water` and `depth` of `water: depth`. */
+function partsOf(what: string): [string, string] {
+  const at = what.indexOf(': ');
+  return [what.slice(0, at), l10n.t(what.slice(at + 2))];
+}
 
 const reportOf = ({ span, what, kind }: Question): Report[] => {
   if (kind === 'approximate') return [];
+  const [keyword, fact] = partsOf(what);
   return kind === 'unknown'
-    ? [{ span, message: `${inWords(what)}: not known; ask the crew, and write it in place of the ?` }]
+    ? [{ span, message: l10n.t('{0}, {1}: not known; ask the crew, and write it in place of the ?', keyword, fact) }]
     : [
         {
           span,
           severity: 'hint',
-          message: `${inWords(what)}: marked as doubtful; confirm it with the crew, and take off the ?`,
+          message: l10n.t('{0}, {1}: marked as doubtful; confirm it with the crew, and take off the ?', keyword, fact),
         },
       ];
 };

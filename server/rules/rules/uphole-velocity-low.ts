@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { DrilledInterval, Drilling } from '../../model/log.ts';
 import { figureValues } from '../figure-values.ts';
 import { limitText } from '../limit-text.ts';
@@ -31,7 +32,14 @@ const velocityText = (velocity: number, { log: { units } }: RuleContext): string
 const reportOf = ({ drilling, interval }: Drilled, velocity: number, context: RuleContext): Report => ({
   span: interval.interval.span,
   doubts: [drilling.airRate, drilling.pipe],
-  message: `air comes up at ${velocityText(velocity, context)} at the slowest place while ${intervalText(interval.interval, context.log.units)} is drilled; at least ${limitText(context, 'uphole-velocity-least')} lifts the cuttings of dry air drilling, and up to ${limitText(context, 'uphole-velocity-most')} is recommended; a compressor may give ${limitText(context, 'air-rating-loss')}; check the air, the pipe and the diameters, or log the foam or the water that was used`,
+  message: l10n.t(
+    'air comes up at {0} at the slowest place while {1} is drilled; at least {2} lifts the cuttings of dry air drilling, and up to {3} is recommended; a compressor may give {4}; check the air, the pipe and the diameters, or log the foam or the water that was used',
+    velocityText(velocity, context),
+    intervalText(interval.interval, context.log.units),
+    limitText(context, 'uphole-velocity-least'),
+    limitText(context, 'uphole-velocity-most'),
+    limitText(context, 'air-rating-loss'),
+  ),
   limit: 'uphole-velocity-least',
 });
 

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { limitGiven } from '../../packs/index.ts';
 import { isPermanent } from '../../record/strings/standing.ts';
 import { askedText } from '../asked.ts';
@@ -40,7 +41,11 @@ export const rule: Rule = {
         {
           span: sizeSpan(string),
           doubts: [string.size.wall ?? string.size.outside ?? string.size.nominal],
-          message: `the wall of the casing is ${diameterText(wall, log.units)}; at least ${askedText(least)} lasts; correct the wall as the pipe is marked`,
+          message: l10n.t(
+            'the wall of the casing is {0}; at least {1} lasts; correct the wall as the pipe is marked',
+            diameterText(wall, log.units),
+            askedText(least),
+          ),
           limit: least.key,
         },
       ];

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, PipeString, WaterFound } from '../../model/log.ts';
 import { waterPlaces } from '../../record/water/shut-off.ts';
 import { bottomOf } from '../columns.ts';
@@ -13,16 +14,20 @@ interface Shut {
 }
 
 function reportOf({ depth, string }: Shut, noneBelow: boolean, { log }: RuleContext): Report {
-  const foot = depthText(bottomOf(string) ?? 0, log.units);
-  const end = noneBelow
-    ? `and no water is logged below ${foot}: correct a depth, or log the screen or perforations that let it in`
-    : 'so that it does not reach the well';
+  const at = depthText(depth.value ?? 0, log.units);
   return {
     span: depth.span,
     doubts: [depth, string.interval.bottom],
     severity: noneBelow ? 'warning' : 'information',
-    message: `water at ${depthText(depth.value ?? 0, log.units)} stands behind ${stringText(string, log)}, ${end}`,
-    related: [{ span: string.interval.span, message: 'the string that shuts it off' }],
+    message: noneBelow
+      ? l10n.t(
+          'water at {0} stands behind {1}, and no water is logged below {2}: correct a depth, or log the screen or perforations that let it in',
+          at,
+          stringText(string, log),
+          depthText(bottomOf(string) ?? 0, log.units),
+        )
+      : l10n.t('water at {0} stands behind {1}, so that it does not reach the well', at, stringText(string, log)),
+    related: [{ span: string.interval.span, message: l10n.t('the string that shuts it off') }],
   };
 }
 

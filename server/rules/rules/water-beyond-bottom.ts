@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { WaterFound } from '../../model/log.ts';
 import { sameDepth } from '../columns.ts';
 import { depthText } from '../messages.ts';
@@ -32,7 +33,11 @@ export const rule: Rule = {
       yield {
         span: depth.span,
         doubts: [depth],
-        message: `water is logged at ${depthText(depth.value, log.units)}, below the bottom of the hole at ${depthText(total, log.units)}; correct this depth, or log the hole down to it`,
+        message: l10n.t(
+          'water is logged at {0}, below the bottom of the hole at {1}; correct this depth, or log the hole down to it',
+          depthText(depth.value, log.units),
+          depthText(total, log.units),
+        ),
       };
     }
   },

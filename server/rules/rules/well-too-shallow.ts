@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, WellLog } from '../../model/log.ts';
 import { limitGiven } from '../../packs/index.ts';
 import type { LimitInForce } from '../../packs/limits.ts';
@@ -13,10 +14,16 @@ const isOver = (limit: LimitInForce | null, depth: number): limit is LimitInForc
 const footOf = (log: WellLog, depth: number): Depth | null =>
   log.hole.find((each) => bottomOf(each) === depth)?.interval.bottom ?? null;
 
-const reportOf = (log: WellLog, depth: number, least: LimitInForce, instead: string): Report => ({
+const neverUnder = (depth: string, asked: string): string =>
+  l10n.t('the well is {0} deep; a well is {1}; correct the depth, or ask the authority', depth, asked);
+
+const atLeast: typeof neverUnder = (depth, asked) =>
+  l10n.t('the well is {0} deep; it should be at least {1}; correct the depth, or ask the authority', depth, asked);
+
+const reportOf = (log: WellLog, depth: number, least: LimitInForce, words: typeof neverUnder): Report => ({
   span: footOf(log, depth)?.span ?? { line: 0, start: 0, end: 0 },
   doubts: [footOf(log, depth)],
-  message: `the well is ${depthText(depth, log.units)} deep; ${instead} ${askedText(least)}; correct the depth, or ask the authority`,
+  message: words(depthText(depth, log.units), askedText(least)),
   limit: least.key,
 });
 
@@ -47,7 +54,7 @@ export const rule: Rule = {
     const facts = factsOfWell(log);
     const never = limitGiven(limits, 'well-depth-never-under', facts);
     const least = limitGiven(limits, 'well-depth-least', facts);
-    if (isOver(never, depth)) return [{ ...reportOf(log, depth, never, 'a well is'), severity: 'error' as const }];
-    return isOver(least, depth) ? [reportOf(log, depth, least, 'it should be at least')] : [];
+    if (isOver(never, depth)) return [{ ...reportOf(log, depth, never, neverUnder), severity: 'error' as const }];
+    return isOver(least, depth) ? [reportOf(log, depth, least, atLeast)] : [];
   },
 };
