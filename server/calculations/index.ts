@@ -26,6 +26,7 @@ export { about as aboutPipeGrades, type PipeGrade, pipeGrade } from './casing/pi
 export { about as aboutPipeMass, pipeMass } from './casing/pipe-mass.ts';
 export {
   about as aboutPipeSizes,
+  metricNameOf,
   nominalOfOutside,
   outsideOfNominal,
   type PipeMaterial,

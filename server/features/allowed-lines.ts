@@ -6,7 +6,7 @@ import { lineAt, type Position, touches } from './position.ts';
 const saysSomething = (line: Line): boolean => line.keyword !== null || line.depths !== null || line.items.length > 0;
 
 /** The line that an allow speaks for: its own, or the next that says something where it stands alone. */
-function lineAllowed({ tree }: Snapshot, number: number): number | null {
+export function lineAllowed({ tree }: Snapshot, number: number): number | null {
   const isAlone = (at: number): boolean => {
     const line = tree.lines[at];
     return line?.allow != null && !saysSomething(line);
@@ -21,14 +21,13 @@ export function allowedRuleAt(line: Line, column: number): { start: number; end:
   return line.allow?.rules.find((rule) => touches(rule, column)) ?? null;
 }
 
-/** The line that the `# allow` under the cursor silences a rule for. */
+/** The line below that the `# allow` under the cursor silences a rule on; none for one that speaks for its own line. */
 export function allowDefinition(snapshot: Snapshot, position: Position): Span | null {
   const found = lineAt(snapshot, position);
   if (found === null || allowedRuleAt(found.line, found.at.column) === null) return null;
   const number = lineAllowed(snapshot, found.at.line);
   const text = number === null ? null : (snapshot.lines[number] ?? '');
-  if (number === null || text === null) return null;
+  if (number === null || text === null || number === found.at.line) return null;
   const start = Math.min(text.length - text.trimStart().length, text.trimEnd().length);
-  const tail = number === found.at.line ? (found.line.allow?.start ?? text.length) : text.length;
-  return spanAt(number, { start, end: Math.max(start, text.slice(0, tail).replace(/[\s#]+$/, '').length) });
+  return spanAt(number, { start, end: Math.max(start, text.trimEnd().length) });
 }

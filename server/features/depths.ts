@@ -9,7 +9,9 @@ import { touches } from './position.ts';
 const sameDepth = 0.0005;
 
 /** Slots of a length that is a place in the hole; the other lengths are sizes of something. */
-export const placeSlots = new Set(['positions', 'intake', 'stem', 'set', 'at', 'level', 'perforated', 'drilled']);
+export const placeSlots: ReadonlySet<string> = new Set([
+  ...['positions', 'intake', 'stem', 'set', 'at', 'level', 'perforated', 'drilled', 'pipe-foot'],
+]);
 
 /** A depth as it stands on a line, in metres below ground. */
 export interface WrittenDepth extends Columns {

@@ -3,12 +3,14 @@ import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { hoverAllow } from './hover/allow.ts';
 import { hoverAmount } from './hover/amount.ts';
+import { hoverDash } from './hover/dash.ts';
 import { hoverFigures } from './hover/figures.ts';
 import { hoverFindings } from './hover/findings.ts';
 import { hoverItem } from './hover/item.ts';
 import { hoverKeyword } from './hover/keyword.ts';
 import { hoverPack } from './hover/pack.ts';
 import type { HoverPart, HoverSource } from './hover/source.ts';
+import { hoverStranger } from './hover/stranger.ts';
 import { hoverTerm } from './hover/term.ts';
 import { lineAt, type Position } from './position.ts';
 
@@ -20,7 +22,9 @@ export interface Hover {
 
 const sources: readonly HoverSource[] = [
   hoverTerm,
+  hoverStranger,
   hoverAmount,
+  hoverDash,
   hoverItem,
   hoverKeyword,
   hoverPack,

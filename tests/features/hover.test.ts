@@ -46,14 +46,14 @@ describe('hover on keywords and labels', () => {
   test('a pack tells its limits, their sources, and that it is no law', () => {
     const text = told('rules gen|eral');
     expect(text).toContain('not the law');
-    expect(text).toMatch(/grout-allowance: .*NR 812/);
+    expect(text).toMatch(/`grout-allowance`, grout beyond the bare annulus, as a share of it: .*NR 812/);
   });
 });
 
 describe('hover on values', () => {
   test('a volume in both systems and in SI', () => {
     const text = told('casing 0 - 7.2 steel\n  grout 0 - 7.2 neat cement, 0.2|9 m3');
-    expect(text).toContain('**0.29 m³** = **10.24 ft³** = **76.61 US gal** (SI: 0.29 m³)');
+    expect(text).toContain('**0.29 m³** = **10.24 ft³** = **76.61 US gal**');
   });
 
   test('a bare diameter is in the unit of the file', () => {

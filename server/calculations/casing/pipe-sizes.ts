@@ -179,6 +179,10 @@ export function nominalOfOutside(outside: number, material: PipeMaterial, tolera
   return near[0] ? known(near[0].nominal * INCH) : refused(`no ${standardOf(material)} size has that outside diameter`);
 }
 
+/** The metric name, DN, of a nominal size given in m: 150 for 6 in; null where the table has none. Source: as above. */
+export const metricNameOf = (nominal: number, material: PipeMaterial): number | null =>
+  sizeOfNominal(nominal, material)?.dn ?? null;
+
 /**
  * Wall, m, of a nominal size (m) in a schedule: '10' to '120', 'std', 'xs', and 'light' for light steel well casing;
  * 'sch' or 'schedule' before the number, 'stdwt', and case do not matter.

@@ -1,62 +1,140 @@
-import type { Quantity } from '../../../grammar/tree.ts';
-import { siUnits, type Unit } from '../../../grammar/units.ts';
+import * as l10n from '@vscode/l10n';
+import type { Item, Product, Quantity } from '../../../grammar/tree.ts';
+import { fromSi, siUnits, toSi, type Unit } from '../../../grammar/units.ts';
 import { type Amount, amountsOf, siOf, unitOf } from '../amounts.ts';
-import { inBothSystems, numberText, unitText } from '../display.ts';
+import { inUnit, numberText, otherUnits, unitText } from '../display.ts';
 import { escapeMarkdown, lines, paragraphs } from '../markdown.ts';
 import { touches } from '../position.ts';
-import { depthLines } from './depth.ts';
+import { durationText } from './dates.ts';
+import { countedFrom, depthLines, depthOf, isDrawdown } from './depth.ts';
+import { headOfWater } from './head.ts';
 import { nominalLine } from './nominal.ts';
 import { pipeLine } from './pipe.ts';
+import { angleText, plainNumberNote } from './plain-number.ts';
+import { slotWidthLine } from './slot-width.ts';
+import { docOf, itemHolding } from './slots.ts';
 import type { HoverPlace, HoverSource } from './source.ts';
+
+/** A number on the line, the item that it stands in, and what the log makes of it. */
+interface Told {
+  readonly amount: Amount;
+  readonly item: Item | null;
+  readonly place: HoverPlace;
+}
 
 const doubts = (quantity: Quantity): string | null => {
   const words = [
-    quantity.approximate ? 'approximate' : null,
-    quantity.doubtful ? 'to be confirmed' : null,
-    quantity.bound === '<' ? 'less than this' : null,
-    quantity.bound === '>' ? 'more than this' : null,
+    quantity.bound === '<' ? l10n.t('less than this') : null,
+    quantity.bound === '>' ? l10n.t('more than this') : null,
+    quantity.approximate ? l10n.t('approximate') : null,
+    quantity.doubtful ? l10n.t('to be confirmed') : null,
   ].filter((word) => word !== null);
-  return words.length === 0 ? null : `Written as ${words.join(', ')}.`;
+  return words.length === 0 ? null : l10n.t('Written as {0}.', words.join(', '));
 };
 
-const aboutUnknown = (what: string): string => `**unknown** ${what}: a question for the crew`;
-
-const siText = (si: number, unit: Unit): string => {
+const siText = (ends: readonly number[], unit: Unit): string | null => {
   const id = siUnits[unit.dimension];
-  return id === '1' ? numberText(si) : `${numberText(si)} ${unitText(id)}`;
+  if (id === unit.id || unit.dimension === 'count') return null;
+  const numbers = ends.map(numberText).join(' – ');
+  return id === '1' ? numbers : `${numbers} ${unitText(id)}`;
 };
 
-function valueLine(amount: Amount, place: HoverPlace): string | null {
-  const { units } = place.snapshot.log;
+const inOne = (ends: readonly number[], unit: Unit): string => {
+  const [last = 0] = ends.slice(-1);
+  return [...ends.slice(0, -1).map((si) => numberText(fromSi(si, unit))), inUnit(last, unit)].join(' – ');
+};
+
+/** Both ends of a range, or the one value, in SI. */
+function endsOf(amount: Amount, { snapshot }: HoverPlace): readonly number[] {
+  const { units } = snapshot.log;
   const unit = unitOf(amount, units);
   const si = siOf(amount, units);
-  if (unit === null || si === null) return null;
-  const shown = inBothSystems(amount.role === 'depth' ? Math.abs(si) : si, unit);
-  return `**${shown.join('** = **')}** (SI: ${siText(si, unit)})`;
+  if (unit === null || si === null) return [];
+  const { high } = amount.quantity;
+  const first = amount.role === 'depth' ? Math.abs(si) : si;
+  return high === null ? [first] : [first, toSi(high, unit)];
+}
+
+/** An easting is given in metres alone: that is what a grid counts in. */
+const isOfGrid = (item: Item | null): boolean => item?.slot === 'easting' || item?.slot === 'northing';
+
+function valueLine({ amount, item, place }: Told): string | null {
+  if (amount.slot?.slot === 'slot') return slotWidthLine(place);
+  const unit = unitOf(amount, place.snapshot.log.units);
+  const ends = endsOf(amount, place);
+  if (unit === null || ends.length === 0) return null;
+  const shown = [unit, ...(isOfGrid(item) ? [] : otherUnits(unit))].map((each) => inOne(ends, each));
+  const [minutes = 0] = unit.id === 'min' ? ends.map((si) => si / 60) : [];
+  if (minutes > 60) shown.push(durationText(minutes));
+  const si = siText(ends, unit);
+  return `**${shown.join('** = **')}**${si === null ? '' : ` (SI: ${si})`}`;
 }
 
 const gallonLine = (amount: Amount, place: HoverPlace): string | null =>
   unitOf(amount, place.snapshot.log.units)?.gallon
-    ? 'A gallon of which kind? Name it on the units line: gal-us or gal-imp.'
+    ? l10n.t('A gallon of which kind? Name it on the units line: gal-us or gal-imp.')
     : null;
 
-const countLine = ({ role, quantity }: Amount): string | null => (role === 'count' ? `count ${quantity.figure}` : null);
+/** A number that has no unit: as it stands, and what it comes to. */
+function plainLine({ amount, item, place }: Told): string | null {
+  const { figure, number, minus } = amount.quantity;
+  if (number === null || item === null || unitOf(amount, place.snapshot.log.units) !== null) return null;
+  const note = angleText(item.slot, number, minus) ?? plainNumberNote(item.slot, number);
+  return [`**${minus ? '-' : ''}${escapeMarkdown(figure)}**`, note === null ? null : escapeMarkdown(note)]
+    .filter((text) => text !== null)
+    .join(': ');
+}
+
+const isProduct = (item: Item | null): item is Item & { readonly value: Product } => item?.value.kind === 'product';
+
+/** What so many of one size come to together. */
+function totalLine({ amount, item, place }: Told): string | null {
+  if (!isProduct(item) || amount.slot?.slot === 'size') return null;
+  const [count, each] = item.value.factors;
+  const one: Amount = { ...amount, quantity: each, role: amount.role === 'count' ? 'other' : amount.role };
+  const unit = unitOf(one, place.snapshot.log.units);
+  const si = siOf(one, place.snapshot.log.units);
+  if (unit === null || si === null || count.number === null) return null;
+  const total = count.number * si;
+  const all = [unit, ...otherUnits(unit)].map((other) => inUnit(total, other)).join(' = ');
+  return l10n.t('{0} times {1}: {2} in all', numberText(count.number), inUnit(si, unit), all);
+}
 
 const isUnknown = ({ number, td }: Quantity): boolean => number === null && !td;
 
-const factsOf = (amount: Amount, place: HoverPlace): string => {
-  const what = amount.slot === null ? 'depth' : amount.slot.doc;
-  if (isUnknown(amount.quantity)) return aboutUnknown(escapeMarkdown(what));
+/** What the number says: of a depth, from where it is counted; of a labelled one, its label. */
+function whatOf({ amount, item, place }: Told): string {
+  const depth = depthOf(amount, place);
+  if (isDrawdown(amount, place)) return l10n.t('drawdown');
+  if (item === null) return depth === null ? l10n.t('depth') : countedFrom(depth);
+  if (item.label?.term) return item.label.term.name;
+  const doc = l10n.t(docOf(place.line, item));
+  return item.slot === 'level' && depth !== null ? `${doc}: ${countedFrom(depth)}` : doc;
+}
+
+function factsOf(told: Told): string {
+  const { amount, place } = told;
+  const what = escapeMarkdown(whatOf(told));
+  if (isUnknown(amount.quantity)) return l10n.t('**unknown** {0}: a question for the crew', what);
+  const depth = isDrawdown(amount, place) ? null : depthOf(amount, place);
   return paragraphs([
-    lines([escapeMarkdown(what), valueLine(amount, place), gallonLine(amount, place), countLine(amount)]),
-    lines([...depthLines(amount, place), nominalLine(amount, place), pipeLine(amount, place), doubts(amount.quantity)]),
+    lines([what, valueLine(told), gallonLine(amount, place), plainLine(told)]),
+    lines([
+      ...(depth === null ? [] : depthLines(depth, place)),
+      totalLine(told),
+      nominalLine(amount, place),
+      pipeLine(amount, place),
+      headOfWater(amount, place),
+      doubts(amount.quantity),
+    ]),
   ]);
-};
+}
 
 /** The value under the cursor: in both systems and in SI, and what its kind has besides. */
 export const hoverAmount: HoverSource = (place) => {
   const amount = amountsOf(place.line).find(({ quantity }) => touches(quantity, place.at.column));
   if (amount === undefined) return null;
-  const { start, end } = amount.quantity;
-  return { start, end, markdown: factsOf(amount, place) };
+  const { quantity } = amount;
+  const item = itemHolding(place.line, quantity);
+  return { start: quantity.start, end: quantity.end, markdown: factsOf({ amount, item, place }) };
 };

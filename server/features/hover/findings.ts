@@ -1,28 +1,26 @@
+import * as l10n from '@vscode/l10n';
 import { clauseAt } from '../../packs/index.ts';
 import type { Finding } from '../../rules/rule.ts';
 import { codeSpan, escapeMarkdown, lines } from '../markdown.ts';
 import { touchesSpan } from '../position.ts';
 import { ruleById } from '../rules.ts';
-import { limitSource } from './pack.ts';
+import { saidIn } from './pack.ts';
 import type { HoverPlace, HoverSource } from './source.ts';
 
 function limitLine(finding: Finding, { snapshot }: HoverPlace): string | null {
-  const found = clauseAt(snapshot.limits, finding.limit ?? '');
-  if (found === null) return null;
-  const { text, address } = found.clause;
-  const link = address === null ? '' : ` [Read the section](${address})`;
-  return `Limit of ${codeSpan(found.pack.id)}: ${escapeMarkdown(text)} (${limitSource(found.clause)})${link}`;
+  const found = finding.limit ? clauseAt(snapshot.limits, finding.limit) : null;
+  return found === null ? null : l10n.t('Limit of {0}: {1}', codeSpan(found.pack.id), saidIn(found.clause));
 }
 
 function describeFinding(finding: Finding, place: HoverPlace): string {
   const rule = ruleById(finding.rule);
   return lines([
     `${codeSpan(finding.rule)}: ${escapeMarkdown(finding.message)}`,
-    rule === undefined ? null : `Why: ${rule.why}`,
-    rule === undefined ? null : `What to do: ${rule.mend}`,
-    finding.crew ? `Ask the crew: ${escapeMarkdown(finding.crew)}` : null,
+    rule === undefined ? null : l10n.t('Why: {0}', l10n.t(rule.why)),
+    rule === undefined ? null : l10n.t('What to do: {0}', l10n.t(rule.mend)),
+    finding.crew ? l10n.t('Ask the crew: {0}', escapeMarkdown(l10n.t(finding.crew))) : null,
     limitLine(finding, place),
-    rule === undefined ? null : `Source: ${rule.source}`,
+    rule === undefined ? null : l10n.t('Source: {0}', rule.source),
   ]);
 }
 

@@ -1,93 +1,74 @@
-import type { Moment, Period, Value } from '../../../grammar/tree.ts';
-import { exact } from '../../../grammar/units.ts';
-import { bodyRowOf } from '../amounts.ts';
-import { numberText } from '../display.ts';
+import * as l10n from '@vscode/l10n';
+import type { Item, Moment, Value } from '../../../grammar/tree.ts';
+import { unitBySpelling } from '../../../grammar/units.ts';
+import { unitText } from '../display.ts';
 import { escapeMarkdown, lines } from '../markdown.ts';
 import { touches } from '../position.ts';
-import type { HoverSource } from './source.ts';
+import { momentText, periodText } from './dates.ts';
+import { zoneText } from './plain-number.ts';
+import { sieveText } from './sieves.ts';
+import { slotWidthLine } from './slot-width.ts';
+import { docOf } from './slots.ts';
+import type { HoverPlace, HoverSource } from './source.ts';
 
-const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
-const months = [
-  ...['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October'],
-  ...['November', 'December'],
-];
-
-/** Midnight of a date, in ms; null for one that no calendar has. */
-function dayOf(date: string | null): number | null {
-  const [year, month, day] = (date ?? '').split('-').map(Number);
-  if (year === undefined || month === undefined || day === undefined) return null;
-  const time = Date.UTC(year, month - 1, day);
-  return new Date(time).getUTCDate() === day ? time : null;
-}
-
-function momentText({ date, time }: Moment): string | null {
-  const day = dayOf(date);
-  if (day === null) return time;
-  const at = new Date(day);
-  const words = `${weekdays[at.getUTCDay()]}, ${at.getUTCDate()} ${months[at.getUTCMonth()]} ${at.getUTCFullYear()}`;
-  return time === null ? words : `${words}, ${time}`;
-}
-
-const minute = 60_000;
-
-function instantOf({ date, time }: Moment): number | null {
-  const day = dayOf(date);
-  const [hours, minutes] = (time ?? '').split(':').map(Number);
-  return day === null || hours === undefined || minutes === undefined ? null : day + (hours * 60 + minutes) * minute;
-}
-
-function durationText({ from, to }: Period): string | null {
-  const [begun, ended] = [instantOf(from), instantOf({ ...to, date: to.date ?? from.date })];
-  if (begun === null || ended === null || ended < begun) return null;
-  const minutes = Math.round((ended - begun) / minute);
-  return `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
-}
-
-/** Openings of sieves by number, mm: ASTM E11, from memory. */
-const openings: Readonly<Record<number, number>> = {
-  4: 4.75,
-  6: 3.35,
-  8: 2.36,
-  10: 2,
-  12: 1.7,
-  14: 1.4,
-  16: 1.18,
-  18: 1,
-  20: 0.85,
-  25: 0.71,
-  30: 0.6,
-  35: 0.5,
-  40: 0.425,
-  45: 0.355,
-  50: 0.3,
-  60: 0.25,
-  70: 0.212,
-  80: 0.18,
-  100: 0.15,
-  120: 0.125,
-  140: 0.106,
-  200: 0.075,
+const momentDoubt = ({ approximate, doubtful }: Moment): string | null => {
+  const words = [approximate ? l10n.t('approximate') : null, doubtful ? l10n.t('to be confirmed') : null];
+  const said = words.filter((word) => word !== null);
+  return said.length === 0 ? null : l10n.t('Written as {0}.', said.join(', '));
 };
 
-const sieveText = (sieve: number): string => {
-  const opening = openings[sieve];
-  return opening === undefined ? `No. ${sieve}` : `No. ${sieve} (${opening} mm)`;
+const doubtOf = (value: Value): string | null => {
+  if (value.kind === 'moment') return momentDoubt(value);
+  return value.kind === 'period' ? (momentDoubt(value.from) ?? momentDoubt(value.to)) : null;
 };
 
-const slotText = (number: number): string =>
-  `${numberText(number / 1000)} in = ${numberText(number * exact.inch)} mm: thousandths of an inch`;
+/** Where the clock of a reading stands since its test began, in minutes. */
+function sinceStart({ snapshot: { log }, at }: HoverPlace): number | null {
+  const phases = log.tests.flatMap((test) => [...test.phases, ...test.observed.flatMap((well) => well.phases)]);
+  const reading = phases.flatMap(({ readings }) => readings).find(({ line }) => line === at.line);
+  const seconds = reading?.elapsed?.value ?? null;
+  return seconds === null ? null : seconds / 60;
+}
+
+/** A word of the `units` line: what is read in that unit. */
+function unitWordText(word: string, { snapshot: { log } }: HoverPlace): string | null {
+  const unit = unitBySpelling(word);
+  if (unit === undefined) return null;
+  const { depth, diameter, gallon } = log.units;
+  if (unit.id === gallon) return l10n.t('A gallon is {0} L', unit.factor * 1000);
+  if (unit.id === depth) return l10n.t('A bare depth is in {0}', unitText(unit.id));
+  return unit.id === diameter ? l10n.t('A bare diameter is in {0}', unitText(unit.id)) : null;
+}
+
+function textNote({ slot }: Item, text: string, place: HoverPlace): string | null {
+  if (slot === 'zone') return zoneText(text);
+  return place.line.row === 'units' ? unitWordText(text, place) : null;
+}
+
+function clockText(value: Moment, { slot }: Item, place: HoverPlace): string | null {
+  const minutes = slot === 'elapsed' ? sinceStart(place) : null;
+  const moment = momentText(value);
+  return minutes === null ? moment : l10n.t('{0}: {1} min after the start', moment ?? '', minutes);
+}
 
 /** What a value comes to that is no measure and no term; null where its words say all. */
-function valueText(value: Value): string | null {
+function valueText(item: Item, place: HoverPlace): string | null {
+  const { value } = item;
   switch (value.kind) {
     case 'moment':
-      return momentText(value);
+      return clockText(value, item, place);
     case 'period':
-      return [momentText(value.from), momentText(value.to), durationText(value)].filter(Boolean).join(' – ');
+      return periodText(value);
     case 'grading':
-      return `passes sieve ${sieveText(value.coarse)}, held on ${sieveText(value.fine)}; openings of ASTM E11, from memory`;
-    case 'hash-number':
-      return slotText(value.number);
+      return l10n.t(
+        'passes sieve {0}, held on {1}; openings of ASTM E11, from memory',
+        sieveText(value.coarse),
+        sieveText(value.fine),
+      );
+    case 'unknown':
+      return l10n.t('not known: a question for the crew');
+    case 'text':
+      return textNote(item, value.text, place);
     default:
       return null;
   }
@@ -95,13 +76,20 @@ function valueText(value: Value): string | null {
 
 const told = new Set<Value['kind']>(['moment', 'period', 'grading', 'hash-number', 'text', 'unknown']);
 
+const isTold = ({ value }: Item, { line, at }: HoverPlace): boolean =>
+  told.has(value.kind) && line.row !== 'note' && line.row !== 'rules' && touches(value, at.column);
+
 /** A date, a time, a grading, a slot number, a name: what it stands for, and what it comes to. */
-export const hoverItem: HoverSource = ({ line, at }) => {
-  const item = line.items.find(({ value }) => told.has(value.kind) && touches(value, at.column));
-  const slot = bodyRowOf(line)?.slots.find((each) => each.slot === item?.slot);
-  if (item === undefined || slot === undefined) return null;
+export const hoverItem: HoverSource = (place) => {
+  const item = place.line.items.find((each) => isTold(each, place));
+  if (item === undefined) return null;
   const { start, end, kind } = item.value;
-  const text = kind === 'unknown' ? 'not known: a question for the crew' : valueText(item.value);
-  const markdown = lines([escapeMarkdown(slot.doc), text === null ? null : `**${escapeMarkdown(text)}**`]);
+  const text = valueText(item, place);
+  const width = kind === 'hash-number' ? slotWidthLine(place) : null;
+  const markdown = lines([
+    escapeMarkdown(l10n.t(docOf(place.line, item))),
+    text === null ? width : `**${escapeMarkdown(text)}**`,
+    doubtOf(item.value),
+  ]);
   return { start, end, markdown };
 };

@@ -1,5 +1,6 @@
+import * as l10n from '@vscode/l10n';
 import { exact, fromSi, unitById } from '../../../grammar/units.ts';
-import { nominalOfOutside } from '../../calculations/index.ts';
+import { metricNameOf, nominalOfOutside, type PipeMaterial } from '../../calculations/index.ts';
 import { type Amount, siOf } from '../amounts.ts';
 import { numberText } from '../display.ts';
 import type { HoverPlace } from './source.ts';
@@ -9,7 +10,7 @@ const plastics = new Set(['pvc', 'cpvc', 'abs', 'hdpe', 'fibreglass', 'ptfe']);
 /** Sizes written in millimetres are rounded. */
 const tolerance = 0.0006;
 
-const materialOf = (place: HoverPlace): 'plastic' | 'steel' => {
+const materialOf = (place: HoverPlace): PipeMaterial => {
   const named = place.line.items.find(({ slot, value }) => slot === 'material' && value.kind === 'term');
   return named?.value.kind === 'term' && plastics.has(named.value.term.id) ? 'plastic' : 'steel';
 };
@@ -20,6 +21,12 @@ export function nominalLine(amount: Amount, place: HoverPlace): string | null {
   const outside = siOf(amount, place.snapshot.log.units);
   if (!pipeSlots.has(amount.slot?.slot ?? '') || outside === null || inch === undefined || outside < exact.inch)
     return null;
-  const nominal = nominalOfOutside(outside, materialOf(place), tolerance);
-  return nominal.ok ? `Outside diameter of ${numberText(fromSi(nominal.value, inch))} in nominal pipe` : null;
+  const material = materialOf(place);
+  const nominal = nominalOfOutside(outside, material, tolerance);
+  if (!nominal.ok) return null;
+  const inches = numberText(fromSi(nominal.value, inch));
+  const name = metricNameOf(nominal.value, material);
+  return name === null
+    ? l10n.t('Outside diameter of {0} in nominal pipe', inches)
+    : l10n.t('Outside diameter of {0} in nominal pipe (DN {1})', inches, name);
 }

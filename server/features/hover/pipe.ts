@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Unit, unitById } from '../../../grammar/units.ts';
 import type { PipeSize } from '../../model/log.ts';
 import type { Amount } from '../amounts.ts';
@@ -10,8 +11,16 @@ const sizeSlots = new Set(['size', 'nominal', 'outside', 'inside', 'schedule', '
 
 const hasSize = (entry: object): entry is { readonly size: PipeSize } => 'size' in entry && entry.size !== null;
 
-const part = (name: string, metres: number | null, unit: Unit): string | null =>
-  metres === null ? null : `${name} ${inBothSystems(metres, unit).join(' = ')}`;
+const both = (metres: number, unit: Unit): string => inBothSystems(metres, unit).join(' = ');
+
+/** How the outside diameter is known, as the log has it. */
+function basisText(basis: string): string {
+  const [, nominal] = /^tabled for (.+) nominal$/.exec(basis) ?? [];
+  const [, untabled] = /^no tabled size for (.+) nominal$/.exec(basis) ?? [];
+  if (nominal !== undefined) return l10n.t('tabled for {0} nominal', nominal);
+  if (untabled !== undefined) return l10n.t('no tabled size for {0} nominal', untabled);
+  return basis === 'written' ? l10n.t('written') : basis;
+}
 
 /** What the size of a string comes to: outside, wall and inside, and how the outside is known. */
 export function pipeLine(amount: Amount, { snapshot: { log }, line, at }: HoverPlace): string | null {
@@ -21,9 +30,10 @@ export function pipeLine(amount: Amount, { snapshot: { log }, line, at }: HoverP
   if (entry === null || !hasSize(entry)) return null;
   const { outsideDiameter, wallThickness, insideDiameter, basis } = entry.size;
   const parts = [
-    part('outside', outsideDiameter, unit),
-    part('wall', wallThickness, unit),
-    part('inside', insideDiameter, unit),
+    outsideDiameter === null ? null : l10n.t('outside {0}', both(outsideDiameter, unit)),
+    wallThickness === null ? null : l10n.t('wall {0}', both(wallThickness, unit)),
+    insideDiameter === null ? null : l10n.t('inside {0}', both(insideDiameter, unit)),
   ].filter((each) => each !== null);
-  return parts.length === 0 ? null : `Pipe: ${parts.join('; ')}${basis === '' ? '' : ` (${escapeMarkdown(basis)})`}`;
+  if (parts.length === 0) return null;
+  return l10n.t('Pipe: {0} ({1})', parts.join('; '), escapeMarkdown(basisText(basis)));
 }

@@ -1,25 +1,48 @@
+import * as l10n from '@vscode/l10n';
 import type { ListId, Term } from '../../../grammar/terms/term.ts';
+import type { Line } from '../../../grammar/tree.ts';
 import { escapeMarkdown, lines, paragraphs } from '../markdown.ts';
 import { touches } from '../position.ts';
-import { listTitle, wordsOf } from '../words.ts';
+import { listTitle, type Word, wordsOf } from '../words.ts';
 import type { HoverSource } from './source.ts';
 
 const shortForms = (term: Term): string | null =>
-  term.short.length === 0 ? null : `Also written: ${term.short.map(escapeMarkdown).join(', ')}`;
+  term.short.length === 0 ? null : l10n.t('Also written: {0}', term.short.map(escapeMarkdown).join(', '));
 
 const adjective = (term: Term): string | null =>
-  term.ground?.adjective === undefined ? null : `As a secondary material: ${escapeMarkdown(term.ground.adjective)}`;
+  term.ground?.adjective === undefined
+    ? null
+    : l10n.t('As a secondary material: {0}', escapeMarkdown(term.ground.adjective));
+
+const kindOfGround = ({ ground }: Term): string | null => {
+  if (ground === undefined || ground.class === 'unknown' || ground.class === 'void') return null;
+  return ground.rock ? l10n.t('Counts as bedrock') : l10n.t('Counts as unconsolidated ground');
+};
+
+const heading = (list: ListId, term: Term): string =>
+  `**${escapeMarkdown(term.name || term.id)}** (${escapeMarkdown(listTitle(list).toLowerCase())})`;
 
 /** A term with its meaning, its short forms and where it comes from. */
 export const describeTerm = (list: ListId, term: Term): string =>
   paragraphs([
-    `**${escapeMarkdown(term.name)}** (${escapeMarkdown(listTitle(list).toLowerCase())})`,
+    heading(list, term),
     escapeMarkdown(term.meaning),
-    lines([adjective(term), shortForms(term), `Source: ${escapeMarkdown(term.source)}`]),
+    lines([kindOfGround(term), adjective(term), shortForms(term), l10n.t('Source: {0}', escapeMarkdown(term.source))]),
   ]);
+
+/** How the description that a word stands in is read as a whole. */
+function readAs(line: Line, { start, end }: Word): string | null {
+  const held = line.items.find(({ value }) => value.kind === 'description' && value.start <= start && end <= value.end);
+  if (held?.value.kind !== 'description') return null;
+  const { long } = held.value;
+  const isSame = line.text.slice(held.value.start, held.value.end) === long;
+  return isSame ? null : l10n.t('The line reads: {0}', escapeMarkdown(long));
+}
 
 /** The meaning of the term under the cursor. */
 export const hoverTerm: HoverSource = ({ line, at }) => {
   const word = wordsOf(line).find((each) => touches(each, at.column));
-  return word === undefined ? null : { start: word.start, end: word.end, markdown: describeTerm(word.list, word.term) };
+  if (word === undefined) return null;
+  const { start, end, list, term } = word;
+  return { start, end, markdown: paragraphs([describeTerm(list, term), readAs(line, word)]) };
 };
