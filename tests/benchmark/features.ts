@@ -1,7 +1,7 @@
 /**
- * What each feature costs beside a full analysis of the same log, in
- * one run. Each answer is asked for at another place of a text that has just been edited and checked, as an editor asks;
- * of all of them the 95th in a hundred counts.
+ * What each feature costs beside a full analysis of the same log, in one run. Each answer is asked for at another place
+ * of a text that has just been edited and checked, as an editor asks; of all of them the 95th in a hundred counts, and of
+ * the analyses, which take their turn among the answers, the median.
  */
 import { analyse, update } from '../../server/analysis/index.ts';
 import type { Settings, Snapshot } from '../../server/analysis/snapshot.ts';
@@ -98,21 +98,25 @@ function placeOf({ lines }: Snapshot, round: number, feature: number): Position 
   return { line, column: (round * 31) % ((lines[line]?.length ?? 0) + 1) };
 }
 
-async function measure(size: number, rounds: number): Promise<{ full: number; taken: Map<string, number> }> {
-  const lines = logOf(size).well.split('\n');
-  const full: number[] = [];
-  const times = new Map(Object.keys(features).map((name) => [name, [] as number[]]));
-  for (let round = 0; round < rounds; round += 1)
-    full.push((await timed(() => checked(analyse(lines, settings, 1)))).ms);
-  let snapshot = checked(analyse(lines, settings, 1));
+const wholeAnalysis = 'whole analysis';
+
+/** Everything that is timed in a round: the features, and the analysis of the whole text as it stands, in the same company. */
+const asked: readonly (readonly [string, Ask])[] = [
+  [wholeAnalysis, ({ lines }) => checked(analyse(lines, settings, 1))],
+  ...Object.entries(features),
+];
+
+async function measure(size: number, rounds: number): Promise<ReadonlyMap<string, readonly number[]>> {
+  const times = new Map(asked.map(([name]) => [name, [] as number[]]));
+  let snapshot = checked(analyse(logOf(size).well.split('\n'), settings, 1));
   for (let round = 0; round < rounds; round += 1) {
     snapshot = edited(snapshot, size, round);
-    for (const [at, [name, ask]] of inTurn([...Object.entries(features).entries()], round)) {
+    for (const [at, [name, ask]] of inTurn([...asked.entries()], round)) {
       const place = placeOf(snapshot, round, at);
       times.get(name)?.push((await timed(() => ask(snapshot, place))).ms);
     }
   }
-  return { full: median(full), taken: new Map([...times].map(([name, all]) => [name, p95(all)])) };
+  return times;
 }
 
 const roundsFor = (size: number): number => (size <= 1000 ? 200 : 40);
@@ -121,10 +125,14 @@ const roundsFor = (size: number): number => (size <= 1000 ? 200 : 40);
 export async function featuresBeside(sizes: readonly number[]): Promise<void> {
   await measure(1000, 40);
   for (const size of sizes.length > 0 ? sizes : [100, 1_000, 10_000]) {
-    const { full, taken } = await measure(size, roundsFor(size));
+    const taken = await measure(size, roundsFor(size));
+    const full = median(taken.get(wholeAnalysis) ?? []);
     console.log(`\nFeatures in a log of ${size} lines, beside a full analysis of ${number(full)} ms\n`);
     row('feature', 'p95, ms', '', 'of the analysis');
     rule();
-    for (const [name, ms] of taken) row(name, number(ms), '', againstAim(ms / full, 0.1));
+    for (const name of Object.keys(features)) {
+      const ms = p95(taken.get(name) ?? []);
+      row(name, number(ms), '', againstAim(ms / full, 0.1));
+    }
   }
 }

@@ -5,7 +5,7 @@ import { type CompletionPlace, linesAround } from './place.ts';
 import { type Pool, poolOf, usedFirst } from './pool.ts';
 import { depthsWritten, listsOf, openSlots, touchesNumber } from './slots.ts';
 import { beginningAt, plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
-import { usedWords } from './used-words.ts';
+import { countsOf, countTerms } from './used-words.ts';
 
 const suggestionOf = (list: ListId, term: Term): Suggestion =>
   plain('term', term.name, listTitle(list).toLowerCase(), {
@@ -86,6 +86,6 @@ export const suggestItems: SuggestionSource = (place) => {
   const runs = runsBefore(place);
   const pool = poolOfSlots(place.row.id, openSlots(place));
   const letter = place.word.charAt(0).toLowerCase();
-  const ranked = usedFirst(pool, letter, usedWords(linesAround(place)), place.around.used);
+  const ranked = usedFirst(pool, letter, countTerms(linesAround(place)), countsOf(place.around.used));
   return runs.length === 0 ? ranked : ranked.map((suggestion) => withTypedWords(suggestion, runs));
 };

@@ -1,70 +1,86 @@
-import { begins, type Suggestion } from './suggestion.ts';
-import type { UsedWords } from './used-words.ts';
+import type { Suggestion } from './suggestion.ts';
+import { numberOf, type TermCounts } from './used-words.ts';
 
 /** Suggestions that stand for the same place time and again, with what is looked up in them. */
 export interface Pool {
   readonly all: readonly Suggestion[];
-  /** Those of which a word begins with the letter, in lower case. */
-  readonly byLetter: ReadonlyMap<string, readonly Suggestion[]>;
-  /** Where in `all` a term stands, by the key that its use is counted under. */
-  readonly places: ReadonlyMap<string, number>;
+  /** Where in `all` those stand of which a word begins with the letter, in lower case. */
+  readonly byLetter: ReadonlyMap<string, readonly number[]>;
+  readonly everywhere: readonly number[];
+  /** The number of the term at each place of `all`; -1 for what is none. */
+  readonly terms: Int32Array;
 }
-
-const keyOf = ({ about, label }: Suggestion): string => (about?.kind === 'term' ? `${about.list}/${label}` : '');
 
 const lettersOf = ({ words }: Suggestion): ReadonlySet<string> =>
   new Set(words.split(' ').map((word) => word.charAt(0)));
 
-function byLetterOf(all: readonly Suggestion[]): ReadonlyMap<string, readonly Suggestion[]> {
-  const byLetter = new Map<string, Suggestion[]>();
-  for (const suggestion of all)
+function byLetterOf(all: readonly Suggestion[]): ReadonlyMap<string, readonly number[]> {
+  const byLetter = new Map<string, number[]>();
+  for (const [place, suggestion] of all.entries())
     for (const letter of lettersOf(suggestion)) {
       const same = byLetter.get(letter);
-      if (same === undefined) byLetter.set(letter, [suggestion]);
-      else same.push(suggestion);
+      if (same === undefined) byLetter.set(letter, [place]);
+      else same.push(place);
     }
   return byLetter;
 }
+
+const none = -1;
+
+const termOf = ({ about, label }: Suggestion): number =>
+  about?.kind === 'term' ? (numberOf(about.list, label) ?? none) : none;
 
 /** A pool of suggestions, in the order in which they stand where none of them was used. */
 export const poolOf = (all: readonly Suggestion[]): Pool => ({
   all,
   byLetter: byLetterOf(all),
-  places: new Map(all.map((suggestion, at) => [keyOf(suggestion), at])),
+  everywhere: [...all.keys()],
+  terms: Int32Array.from(all, termOf),
 });
 
-/** A suggestion, how often it was used in this log and in those beside it, and where it stands. */
-interface Ranked {
-  readonly suggestion: Suggestion;
-  readonly here: number;
-  readonly beside: number;
-  readonly place: number;
+/** Where a suggestion stands, and how often it was used in this log and in those beside it. */
+type Used = readonly [place: number, here: number, beside: number];
+
+const byUse = ([a, hereA, besideA]: Used, [b, hereB, besideB]: Used): number =>
+  hereB - hereA || besideB - besideA || a - b;
+
+function usedOf({ terms }: Pool, here: TermCounts, beside: TermCounts): readonly Used[] {
+  const used: Used[] = [];
+  for (let place = 0; place < terms.length; place += 1) {
+    const number = terms[place] ?? none;
+    const [inLog, inOthers] = number === none ? [0, 0] : [here[number] ?? 0, beside[number] ?? 0];
+    if (inLog > 0 || inOthers > 0) used.push([place, inLog, inOthers]);
+  }
+  return used.sort(byUse);
 }
 
-const byRank = (a: Ranked, b: Ranked): number => b.here - a.here || b.beside - a.beside || a.place - b.place;
+const wanted = 1;
+const taken = 2;
 
-/** Those that were used, of which a word begins with the letter. */
-function usedOf({ all, places }: Pool, letter: string, here: UsedWords, beside: UsedWords): readonly Suggestion[] {
-  const ranked: Ranked[] = [];
-  const take = (key: string): void => {
-    const place = key === '' ? undefined : places.get(key);
-    const suggestion = place === undefined ? undefined : all[place];
-    if (place === undefined || suggestion === undefined || !begins(suggestion, letter)) return;
-    ranked.push({ suggestion, here: here.get(key) ?? 0, beside: beside.get(key) ?? 0, place });
-  };
-  for (const key of here.keys()) take(key);
-  for (const key of beside.keys()) if (!here.has(key)) take(key);
-  return ranked.sort(byRank).map(({ suggestion }) => suggestion);
+/** The places of a pool that are wanted, those that were used before the others. */
+function inOrder(pool: Pool, places: readonly number[], used: readonly Used[]): readonly number[] {
+  const marks = new Uint8Array(pool.all.length);
+  for (const place of places) marks[place] = wanted;
+  const order: number[] = [];
+  for (const [place] of used) {
+    if (marks[place] !== wanted) continue;
+    order.push(place);
+    marks[place] = taken;
+  }
+  for (const place of places) if (marks[place] === wanted) order.push(place);
+  return order;
 }
 
 /**
  * Those of a pool of which a word begins with the letter; all of it where the letter is empty. What this log used most
  * comes first, then what the logs beside it used, then the rest as it stood.
  */
-export function usedFirst(pool: Pool, letter: string, here: UsedWords, beside: UsedWords): readonly Suggestion[] {
-  const wanted = letter === '' ? pool.all : (pool.byLetter.get(letter) ?? []);
-  const used = usedOf(pool, letter, here, beside);
-  if (used.length === 0) return wanted;
-  const known = new Set(used);
-  return [...used, ...wanted.filter((suggestion) => !known.has(suggestion))];
+export function usedFirst(pool: Pool, letter: string, here: TermCounts, beside: TermCounts): readonly Suggestion[] {
+  const places = letter === '' ? pool.everywhere : (pool.byLetter.get(letter) ?? []);
+  const suggestions: Suggestion[] = [];
+  for (const place of inOrder(pool, places, usedOf(pool, here, beside))) {
+    const suggestion = pool.all[place];
+    if (suggestion !== undefined) suggestions.push(suggestion);
+  }
+  return suggestions;
 }

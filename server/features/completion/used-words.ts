@@ -1,5 +1,7 @@
 import { rememberedOfLine } from '../../../grammar/line-notes.ts';
 import { remembered } from '../../../grammar/remembered.ts';
+import { termLists } from '../../../grammar/terms/index.ts';
+import type { ListId } from '../../../grammar/terms/term.ts';
 import type { Line, Tree } from '../../../grammar/tree.ts';
 import { wordsOf } from '../words.ts';
 import { headKeysOf } from './head-values.ts';
@@ -7,8 +9,10 @@ import { headKeysOf } from './head-values.ts';
 /** How often terms stand in logs, by their list and name, and values of the head, by their row. */
 export type UsedWords = ReadonlyMap<string, number>;
 
+const keyOf = (list: ListId, name: string): string => `${list}/${name}`;
+
 const keysOf = rememberedOfLine((line: Line): readonly string[] => [
-  ...wordsOf(line).map(({ list, term }) => `${list}/${term.name}`),
+  ...wordsOf(line).map(({ list, term }) => keyOf(list, term.name)),
   ...headKeysOf(line),
 ]);
 
@@ -28,3 +32,34 @@ export function allWords(logs: readonly UsedWords[]): UsedWords {
   for (const log of logs) for (const [key, count] of log) counts.set(key, (counts.get(key) ?? 0) + count);
   return counts;
 }
+
+const numbers: ReadonlyMap<string, number> = new Map(
+  termLists.flatMap(({ id, terms }) => terms.map(({ name }) => keyOf(id, name))).map((key, number) => [key, number]),
+);
+
+/** The number of a term, by which it is counted. */
+export const numberOf = (list: ListId, name: string): number | null => numbers.get(keyOf(list, name)) ?? null;
+
+/** How often each term was used, by its number. */
+export type TermCounts = Uint32Array;
+
+const numbersOf = rememberedOfLine((line: Line): readonly number[] =>
+  wordsOf(line).flatMap(({ list, term }) => numberOf(list, term.name) ?? []),
+);
+
+/** How often each term stands in lines of a log. */
+export function countTerms(lines: readonly Line[]): TermCounts {
+  const counts = new Uint32Array(numbers.size);
+  for (const line of lines) for (const number of numbersOf(line)) counts[number] = (counts[number] ?? 0) + 1;
+  return counts;
+}
+
+/** The counts of terms alone, by their numbers. */
+export const countsOf = remembered((used: UsedWords): TermCounts => {
+  const counts = new Uint32Array(numbers.size);
+  for (const [key, count] of used) {
+    const number = numbers.get(key);
+    if (number !== undefined) counts[number] = count;
+  }
+  return counts;
+});
