@@ -25,11 +25,23 @@ function longPiece({ value }: Item): readonly Piece[] {
 
 const longPieces = (line: Line): readonly Piece[] => line.items.flatMap(longPiece);
 
-const shortestOf = ({ term }: Word): string =>
-  [term.name, ...term.short].reduce((best, each) => (each.length < best.length ? each : best));
+/** The forms of a word, the long one first: those of the adjective where it stands as one. */
+function formsOf({ term: { name, short, ground } }: Word, written: string): readonly string[] {
+  const adjectives = ground?.adjective === undefined ? [] : [ground.adjective, ...(ground.adjectiveShort ?? [])];
+  return adjectives.includes(written.toLowerCase()) ? adjectives : [name, ...short];
+}
+
+/** The first of the short forms is the one that is written most; the others are variants. */
+function shortOf(word: Word, written: string): string {
+  const [long = written, ...short] = formsOf(word, written);
+  return short.find(({ length }) => length < long.length) ?? long;
+}
 
 const shortPieces = (line: Line): readonly Piece[] =>
-  wordsOf(line).map((word) => ({ start: word.start, end: word.end, text: shortestOf(word) }));
+  wordsOf(line).map((word) => {
+    const { start, end } = word;
+    return { start, end, text: shortOf(word, line.text.slice(start, end)) };
+  });
 
 const ways = { expand: longPieces, shorten: shortPieces } as const;
 type Way = keyof typeof ways;
@@ -57,7 +69,7 @@ const titles: Readonly<Record<Way, { readonly lines: string; readonly file: stri
 
 const bothWays: readonly Way[] = ['expand', 'shorten'];
 
-/** Terms written in full or as short as they can be, in the lines selected or in the whole file; nothing changes meaning. */
+/** Terms written in full or in the short forms of the trade, in the lines selected or in the whole file; nothing changes meaning. */
 export const rewriteTerms: Refactoring = {
   id: 'rewrite-terms',
   kind: 'refactor.rewrite',

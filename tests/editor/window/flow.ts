@@ -2,29 +2,7 @@ import assert from 'node:assert/strict';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
 import { runCommand, takeScreenshot, textLine } from './driver.ts';
-import { closeUnsaved, keys, startWith } from './keyboard.ts';
-
-/** The lines that the editor shows, trailing blanks and all. */
-const shownLines = (workbench: Workbench): Promise<string[]> =>
-  workbench.page.locator('.editor-instance .view-line').evaluateAll((lines) =>
-    lines
-      .map((line) => ({
-        top: line.getBoundingClientRect().top,
-        text: (line.textContent ?? '').replace(/\u00a0/g, ' '),
-      }))
-      .sort((a, b) => a.top - b.top)
-      .map(({ text }) => text),
-  );
-
-async function untilShown(workbench: Workbench, wanted: readonly string[]): Promise<void> {
-  let shown: string[] = [];
-  for (let tries = 0; tries < 40; tries += 1) {
-    shown = await shownLines(workbench);
-    if (JSON.stringify(shown) === JSON.stringify(wanted)) return;
-    await workbench.page.waitForTimeout(100);
-  }
-  assert.deepEqual(shown, wanted);
-}
+import { closeUnsaved, copy, keys, startWith, untilShown } from './keyboard.ts';
 
 const firstSuggestion = (workbench: Workbench) =>
   workbench.page.locator('.suggest-widget.visible .monaco-list-row').first();
@@ -82,8 +60,7 @@ export const flow = (workbench: Workbench): Tests => ({
   async 'rows of a sheet that are pasted become lines of the section'() {
     const { page } = workbench;
     await startWith(workbench, 'strata\n  0    - 0.3    topsoil\n       - ');
-    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-    await page.evaluate(() => navigator.clipboard.writeText('0.3\t3.8\tslty cl\tbrn\n3.8\t12\tsand\t\n'));
+    await copy(workbench, '0.3\t3.8\tslty cl\tbrn\n3.8\t12\tsand\t\n');
     await keys(workbench, '<Control+v>');
     await untilShown(workbench, [
       'strata',

@@ -1,7 +1,8 @@
+import assert from 'node:assert/strict';
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Workbench } from '../workbench.ts';
-import { openFile, runCommand } from './driver.ts';
+import { openFile, runCommand, untilSelected } from './driver.ts';
 
 /** Time in which the checker tidies behind Enter, as a person looks up from the keys. */
 const breath = 400;
@@ -42,6 +43,66 @@ export async function startWith(workbench: Workbench, text: string): Promise<voi
   await page.locator('.monaco-editor .view-lines').first().click();
   await page.keyboard.press('Control+End');
   await page.waitForTimeout(breath);
+}
+
+/** Lets the clipboard of the window hold a text. */
+export async function copy({ page }: Workbench, text: string): Promise<void> {
+  await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
+}
+
+/** Where a text ends, as the editor counts lines and columns. */
+const endOf = (text: string): { readonly line: number; readonly column: number } => {
+  const lines = text.split('\n');
+  return { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 };
+};
+
+const untilAt = ({ page }: Workbench, { line, column }: ReturnType<typeof endOf>): Promise<void> =>
+  untilSelected(page, new RegExp(`^Ln ${line}, Col ${column}$`));
+
+/** Puts the cursor at a place of the text by the keyboard. */
+async function goTo(workbench: Workbench, place: ReturnType<typeof endOf>): Promise<void> {
+  const { keyboard } = workbench.page;
+  await keyboard.press('Control+g');
+  await workbench.page.locator('.quick-input-widget input.input').waitFor();
+  await keyboard.type(`${place.line}:${place.column}`);
+  await keyboard.press('Enter');
+  await untilAt(workbench, place);
+}
+
+/** Writes a text in the place of the one that the open log has, the cursor where it has its `|`. */
+export async function writeMarked(workbench: Workbench, marked: string): Promise<void> {
+  const { keyboard } = workbench.page;
+  const text = marked.replace('|', '');
+  await copy(workbench, text);
+  await keyboard.press('Escape');
+  await keyboard.press('Control+a');
+  await keyboard.press('Control+v');
+  await untilAt(workbench, endOf(text));
+  await goTo(workbench, endOf(marked.slice(0, marked.indexOf('|'))));
+}
+
+/** The lines that the editor shows, trailing blanks and all. */
+const shownLines = (workbench: Workbench): Promise<string[]> =>
+  workbench.page.locator('.editor-instance .view-line').evaluateAll((lines) =>
+    lines
+      .map((line) => ({
+        top: line.getBoundingClientRect().top,
+        text: (line.textContent ?? '').replace(/\u00a0/g, ' '),
+      }))
+      .sort((a, b) => a.top - b.top)
+      .map(({ text }) => text),
+  );
+
+/** Waits until the editor shows those lines and no other. */
+export async function untilShown(workbench: Workbench, wanted: readonly string[]): Promise<void> {
+  let shown: string[] = [];
+  for (let tries = 0; tries < 40; tries += 1) {
+    shown = await shownLines(workbench);
+    if (JSON.stringify(shown) === JSON.stringify(wanted)) return;
+    await workbench.page.waitForTimeout(100);
+  }
+  assert.deepEqual(shown, wanted);
 }
 
 export const closeUnsaved = async (workbench: Workbench): Promise<void> => {
