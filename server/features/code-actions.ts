@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import type { Edit, Finding, Fix } from '../rules/rule.ts';
@@ -44,7 +45,7 @@ function allowEdit({ lines, tree }: Snapshot, { rule, span }: Finding): Edit {
 
 /** Silences the rule on this line; the reason is left open as a question. */
 const allowAction = (snapshot: Snapshot, finding: Finding): Action => ({
-  title: `Allow ${finding.rule} on this line (give the reason)`,
+  title: l10n.t('Allow {0} on this line (give the reason)', finding.rule),
   kind: 'quickfix',
   preferred: false,
   edits: [allowEdit(snapshot, finding)],
@@ -84,5 +85,5 @@ export function quickFixActions(snapshot: Snapshot, selection: Selection): reado
 export function fixAllAction(snapshot: Snapshot): Action | null {
   const edits = safeEdits(snapshot);
   if (edits.length === 0) return null;
-  return { title: 'Make every safe fix', kind: 'fix-all', preferred: false, edits, finding: null };
+  return { title: l10n.t('Make every safe fix'), kind: 'fix-all', preferred: false, edits, finding: null };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
@@ -20,7 +21,7 @@ const isPath = (text: string, before: string): boolean =>
 function photoLinks(line: Line, number: number): readonly Link[] {
   return line.items.flatMap(({ slot, value }) =>
     slot === 'file' && value.kind === 'text' && isPath(value.text, line.text.charAt(value.start - 1))
-      ? [{ span: spanAt(number, value), to: 'file' as const, name: value.text, tooltip: 'Open the picture' }]
+      ? [{ span: spanAt(number, value), to: 'file' as const, name: value.text, tooltip: l10n.t('Open the picture') }]
       : [],
   );
 }
@@ -29,13 +30,22 @@ const allowLinks = (line: Line, number: number): readonly Link[] =>
   (line.allow?.rules ?? []).flatMap((rule) =>
     ruleById(rule.id) === undefined
       ? []
-      : [{ span: spanAt(number, rule), to: 'rule' as const, name: rule.id, tooltip: 'Read what the rule says' }],
+      : [
+          {
+            span: spanAt(number, rule),
+            to: 'rule' as const,
+            name: rule.id,
+            tooltip: l10n.t('Read what the rule says'),
+          },
+        ],
   );
 
 const packLinks = ({ log, ownPacks }: Snapshot): readonly Link[] =>
   log.packs.flatMap(({ text, span }) => {
     const pack = packNamed(text, ownPacks.packs);
-    return pack === undefined ? [] : [{ span, to: 'pack' as const, name: pack.id, tooltip: 'Read what the pack asks' }];
+    return pack === undefined
+      ? []
+      : [{ span, to: 'pack' as const, name: pack.id, tooltip: l10n.t('Read what the pack asks') }];
   });
 
 /** What leads out of a log. */

@@ -1,7 +1,10 @@
+import * as l10n from '@vscode/l10n';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { penetrationRate } from '../calculations/index.ts';
 import type { Drilling, Fill, PipeString } from '../model/log.ts';
 import { plainText, show } from '../record/display.ts';
+import { kindText } from '../rules/strings.ts';
+import { figureText } from './figure-words.ts';
 import { figureOfId } from './figures.ts';
 import type { Section } from './sections.ts';
 
@@ -26,8 +29,6 @@ const within = <T extends Entry>(entries: readonly T[], { first, last }: Section
 
 type Totals = (snapshot: Snapshot, section: Section) => readonly (string | null)[];
 
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
-
 const shownDepth = (metres: number | null, { log }: Snapshot): string | null =>
   metres === null ? null : plainText(metres, 'length', log.units);
 
@@ -40,36 +41,37 @@ function deepest(entries: readonly { readonly interval: PipeString['interval'] }
   return most;
 }
 
-const figureText = (snapshot: Snapshot, id: string, words: (text: string) => string): string | null => {
+const textOf = (snapshot: Snapshot, id: string, words: (text: string) => string): string | null => {
   const figure = figureOfId(snapshot.record, id);
-  return figure === null ? null : words(figure.text);
+  return figure === null ? null : words(figureText(figure));
 };
 
-const to = (depth: string | null): string | null => (depth === null ? null : `down to ${depth}`);
+const to = (depth: string | null): string | null => (depth === null ? null : l10n.t('down to {0}', depth));
 
 const ofStrata: Totals = (snapshot, section) => {
   const strata = within(snapshot.log.strata, section);
-  return [counted(strata.length, 'layer', 'layers'), to(shownDepth(deepest(strata), snapshot))];
+  const count = strata.length === 1 ? l10n.t('1 layer') : l10n.t('{0} layers', strata.length);
+  return [count, to(shownDepth(deepest(strata), snapshot))];
 };
 
 const ofHole: Totals = (snapshot, section) => [to(shownDepth(deepest(within(snapshot.log.hole, section)), snapshot))];
 
 /** Placed against required, of one fill of a string; null where neither is known. */
-function fillText(snapshot: Snapshot, string: PipeString, { kind, number }: Fill): string | null {
-  const id = `casing.${string.number}.${kind}.${number}`;
-  const placed = figureText(snapshot, `${id}.placed-volume`, (text) => `${text} placed`);
+function fillText(snapshot: Snapshot, string: PipeString, fill: Fill): string | null {
+  const id = `casing.${string.number}.${fill.kind}.${fill.number}`;
+  const placed = textOf(snapshot, `${id}.placed-volume`, (text) => l10n.t('{0} placed', text));
   const required =
-    figureText(snapshot, `${id}.required-volume`, (text) => `${text} required`) ??
-    figureText(snapshot, `${id}.volume`, (text) => `${text} of annulus`);
+    textOf(snapshot, `${id}.required-volume`, (text) => l10n.t('{0} required', text)) ??
+    textOf(snapshot, `${id}.volume`, (text) => l10n.t('{0} of annulus', text));
   const parts = [placed, required].filter((part) => part !== null);
-  return parts.length === 0 ? null : `${kind} ${parts.join(', ')}`;
+  return parts.length === 0 ? null : `${kindText(fill)} ${parts.join(', ')}`;
 }
 
 const ofString: Totals = (snapshot, { first }) => {
   const string = snapshot.log.strings.find(({ line }) => line === first);
   if (string === undefined) return [];
   return [
-    figureText(snapshot, `casing.${string.number}.length`, (text) => `${text} long`),
+    textOf(snapshot, `casing.${string.number}.length`, (text) => l10n.t('{0} long', text)),
     ...string.fills.map((fill) => fillText(snapshot, string, fill)),
   ];
 };
@@ -77,10 +79,12 @@ const ofString: Totals = (snapshot, { first }) => {
 const ofWater: Totals = (snapshot, section) => {
   const { found, levels } = snapshot.log.water;
   return [
-    within(found, section).length === 0 ? null : figureText(snapshot, 'water.found-rate', (text) => `${text} found`),
+    within(found, section).length === 0
+      ? null
+      : textOf(snapshot, 'water.found-rate', (text) => l10n.t('{0} found', text)),
     within(levels, section).length === 0
       ? null
-      : figureText(snapshot, 'water.static-level', (text) => `static level ${text}`),
+      : textOf(snapshot, 'water.static-level', (text) => l10n.t('static level {0}', text)),
   ];
 };
 
@@ -103,20 +107,21 @@ const ofDrilling: Totals = (snapshot, { first }) => {
   const { metres, seconds } = drilledOf(head);
   const mean = seconds > 0 ? penetrationRate(metres, seconds) : null;
   return [
-    metres > 0 ? `${plainText(metres, 'length', units)} in ${plainText(seconds, 'minutes', units)}` : null,
-    mean?.ok ? `${show(mean.value, 'velocity', units).text} on average` : null,
+    metres > 0 ? l10n.t('{0} in {1}', plainText(metres, 'length', units), plainText(seconds, 'minutes', units)) : null,
+    mean?.ok ? l10n.t('{0} on average', show(mean.value, 'velocity', units).text) : null,
   ];
 };
 
 const ofTest: Totals = (snapshot, { first }) => {
   const test = snapshot.log.tests.find(({ line }) => line === first);
   if (test === undefined) return [];
-  return [figureText(snapshot, `test.${test.number}.specific-capacity`, (text) => `specific capacity ${text}`)];
+  return [textOf(snapshot, `test.${test.number}.specific-capacity`, (text) => l10n.t('specific capacity {0}', text))];
 };
 
 const ofAbandonment: Totals = (snapshot, section) => {
   const sealed = snapshot.log.abandonments.flatMap(({ fills }) => within(fills, section));
-  return [sealed.length === 0 ? null : counted(sealed.length, 'stretch sealed', 'stretches sealed')];
+  if (sealed.length === 0) return [];
+  return [sealed.length === 1 ? l10n.t('1 stretch sealed') : l10n.t('{0} stretches sealed', sealed.length)];
 };
 
 const totals: Readonly<Record<string, Totals>> = {

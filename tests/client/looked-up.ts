@@ -1,4 +1,5 @@
 import { table } from '../../grammar/table.ts';
+import { figureTexts } from '../../server/features/figure-texts.ts';
 import { folderRules } from '../../server/rules/folder/index.ts';
 import { rules } from '../../server/rules/index.generated.ts';
 import type { RuleWords } from '../../server/rules/rule.ts';
@@ -15,4 +16,5 @@ const ofRule = ({ title, why, mend, crew, unfixed }: RuleWords): (string | undef
 export const lookedUp: readonly string[] = [
   ...[...rules, ...folderRules].flatMap(ofRule),
   ...table.flatMap(({ doc, slots }) => [doc, ...slots.map((slot) => slot.doc)]),
+  ...figureTexts,
 ].filter((text) => text !== undefined);

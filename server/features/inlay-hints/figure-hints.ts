@@ -1,5 +1,7 @@
+import * as l10n from '@vscode/l10n';
 import type { Line } from '../../../grammar/tree.ts';
 import type { Figure } from '../../record/record.ts';
+import { figureCaution, figureFormula, figureText, figureTitle } from '../figure-words.ts';
 import { figuresAt } from '../figures.ts';
 import type { Hint, HintSource } from './hint.ts';
 
@@ -7,23 +9,31 @@ import type { Hint, HintSource } from './hint.ts';
 const endOf = (line: Line, slot: string): number | null =>
   line.items.find((item) => item.slot === slot)?.end ?? line.depths?.end ?? null;
 
-const aboutFigure = ({ title, text, formula, caution }: Figure): string =>
-  [`${title}: ${text}`, formula, caution === null ? '' : `Caution: ${caution}`]
+function aboutFigure(figure: Figure): string {
+  const caution = figureCaution(figure);
+  return [
+    l10n.t('{0}: {1}', figureTitle(figure), figureText(figure)),
+    figureFormula(figure),
+    caution === null ? '' : l10n.t('Caution: {0}', caution),
+  ]
     .filter((each) => each !== '')
     .join('\n');
+}
 
-function hintOf(figure: Figure, line: Line, number: number, slot: string, words: string): readonly Hint[] {
+type Wording = (figureText: string) => string;
+
+function hintOf(figure: Figure, line: Line, number: number, slot: string, worded: Wording): readonly Hint[] {
   const column = endOf(line, slot);
   if (column === null || figure.value === null) return [];
-  return [{ line: number, column, text: `${words}${figure.text}`, about: aboutFigure(figure) }];
+  return [{ line: number, column, text: worded(figureText(figure)), about: aboutFigure(figure) }];
 }
 
 const figureHints =
-  (rows: ReadonlySet<string>, slot: string, named: (id: string) => boolean, words: string): HintSource =>
+  (rows: ReadonlySet<string>, slot: string, named: (id: string) => boolean, worded: Wording): HintSource =>
   ({ record }, line, number) => {
     if (line.row === null || !rows.has(line.row)) return [];
     const figure = figuresAt(record, number).find(({ id }) => named(id));
-    return figure === undefined ? [] : hintOf(figure, line, number, slot, words);
+    return figure === undefined ? [] : hintOf(figure, line, number, slot, worded);
   };
 
 const fills = new Set(['grout', 'seal', 'plug', 'abandonment.line']);
@@ -33,7 +43,7 @@ export const requiredVolumeHints = figureHints(
   fills,
   'volume',
   (id) => id.endsWith('.required-volume') || /^abandonment\.\d+\.volume$/.test(id),
-  'required ',
+  (volume) => l10n.t('required {0}', volume),
 );
 
 /** How fast the hole went, beside the time that the interval took. */
@@ -41,5 +51,5 @@ export const penetrationRateHints = figureHints(
   new Set(['drilling.line']),
   'time',
   (id) => id.endsWith('.penetration-rate'),
-  '',
+  (rate) => rate,
 );

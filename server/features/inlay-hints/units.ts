@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Unit, unitById } from '../../../grammar/units.ts';
 import type { FileUnits } from '../../model/log.ts';
 import { type Amount, amountsOf, siOf, unitOf } from '../amounts.ts';
@@ -27,6 +28,11 @@ export const unitHints: HintSource = ({ log: { units } }, line, number) =>
     if (unit === null || si === null || amount.quantity.number === 0) return [];
     const text = inUnit(amount.role === 'depth' ? Math.abs(si) : si, unit);
     return [
-      { line: number, column: amount.quantity.end, text: `= ${text}`, about: `${text}, in the units of this file` },
+      {
+        line: number,
+        column: amount.quantity.end,
+        text: `= ${text}`,
+        about: l10n.t('{0}, in the units of this file', text),
+      },
     ];
   });
