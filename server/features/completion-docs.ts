@@ -1,20 +1,15 @@
 import { rowById } from '../../grammar/table.ts';
 import { packById } from '../packs/index.ts';
 import type { About } from './completion/suggestion.ts';
+import { describeRule } from './hover/allow.ts';
 import { describeRow } from './hover/keyword.ts';
 import { describePack } from './hover/pack.ts';
 import { describeTerm } from './hover/term.ts';
-import { escapeMarkdown, paragraphs } from './markdown.ts';
-import { ruleById } from './rules.ts';
 import { termsOf } from './words.ts';
-
-function describeRule(id: string): string | null {
-  const rule = ruleById(id);
-  return rule === undefined ? null : paragraphs([`**${escapeMarkdown(rule.title)}**`, rule.why]);
-}
 
 /** Markdown about a suggestion; null where there is nothing to say. */
 export function describeSuggestion(about: About): string | null {
+  if (about.kind === 'text') return about.markdown;
   if (about.kind === 'row') return describeRow(rowById(about.id));
   if (about.kind === 'rule') return describeRule(about.id);
   if (about.kind === 'pack') {

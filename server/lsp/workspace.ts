@@ -12,6 +12,7 @@ import { fileName, inFolder, isWithin } from './address.ts';
 import { lineTextOf } from './documents.ts';
 import type { Files } from './files.ts';
 import { FolderFiles, saysHowToCheck } from './folder-files.ts';
+import { sameSettings } from './settings.ts';
 
 /** Logs of a workspace that are read at most, and folders that are looked into. */
 const mostLogs = 5000;
@@ -55,7 +56,8 @@ export interface Host {
 
 interface Held {
   readonly log: FolderLog;
-  readonly severities: Settings['severities'];
+  /** What it was checked with. */
+  readonly settings: Settings;
 }
 
 const turn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
@@ -79,7 +81,10 @@ export class Workspace {
   readonly #disk: Files;
   readonly #host: Host;
   readonly #held = new Map<string, Held>();
+  /** Logs that are to be read, for they are new or others than before. */
   readonly #asked = new Set<string>();
+  /** Logs that may be checked otherwise than before. */
+  readonly #doubted = new Set<string>();
   #findings: FolderFindings = new Map();
   #roots: readonly string[] = [];
   #scans = 0;
@@ -159,9 +164,9 @@ export class Workspace {
     else this.#work();
   }
 
-  /** Reads every log anew, for it is checked otherwise than before. */
+  /** Reads those logs anew that are checked otherwise than before. */
   checkAnew(): void {
-    for (const uri of this.#held.keys()) this.#asked.add(uri);
+    for (const uri of this.#held.keys()) this.#doubted.add(uri);
     this.#host.onChecksChanged();
     this.#work();
   }
@@ -201,7 +206,7 @@ export class Workspace {
   }
 
   #work(): void {
-    if (this.#working !== null || this.#asked.size === 0) return;
+    if (this.#working !== null || this.#asked.size + this.#doubted.size === 0) return;
     this.#working = this.#readAsked()
       .catch((error) => this.#host.fail('reading the logs of the folder', error))
       .finally(() => {
@@ -211,11 +216,24 @@ export class Workspace {
   }
 
   async #readAsked(): Promise<void> {
-    for (const uri of this.#asked) {
-      this.#asked.delete(uri);
+    while (this.#asked.size + this.#doubted.size > 0) {
+      await this.#readEach(this.#asked, async () => true);
+      await this.#readEach(this.#doubted, (uri) => this.#isCheckedOtherwise(uri));
+    }
+  }
+
+  async #readEach(uris: Set<string>, isWanted: (uri: string) => Promise<boolean>): Promise<void> {
+    for (const uri of uris) {
+      uris.delete(uri);
+      if (!(await isWanted(uri))) continue;
       await this.#readOne(uri);
       await turn();
     }
+  }
+
+  async #isCheckedOtherwise(uri: string): Promise<boolean> {
+    const held = this.#held.get(uri);
+    return held !== undefined && !sameSettings(held.settings, await this.#host.settingsFor(uri));
   }
 
   async #readOne(uri: string): Promise<void> {
@@ -231,18 +249,18 @@ export class Workspace {
     this.#hold(uri, this.#host.open(uri) ?? { snapshot, settings });
   }
 
-  #hold(uri: string, { snapshot, settings: { severities, today } }: OpenState): void {
+  #hold(uri: string, { snapshot, settings }: OpenState): void {
     const log: FolderLog = {
       uri,
       well: folderWellOf(snapshot, uri, this.files.nameOf(uri)),
-      summary: summaryOf(snapshot, snapshot.findings, today),
+      summary: summaryOf(snapshot, snapshot.findings, settings.today),
       observed: observedIn(snapshot),
       used: wordsOfLog(snapshot.tree),
       symbols: wellSymbols(snapshot),
     };
     const before = this.#held.get(uri);
-    this.#held.set(uri, { log, severities });
-    if (!same(before, { log, severities })) this.#tellSoon();
+    this.#held.set(uri, { log, settings });
+    if (!same(before?.log, log) || !same(before?.settings.severities, settings.severities)) this.#tellSoon();
   }
 
   #tellSoon(): void {
@@ -265,7 +283,7 @@ export class Workspace {
   }
 
   #check(): FolderFindings {
-    const severitiesOf = (file: string) => this.#held.get(file)?.severities ?? {};
+    const severitiesOf = (file: string) => this.#held.get(file)?.settings.severities ?? {};
     const groups = this.#roots.map((root) => this.logs().filter(({ uri }) => isWithin(uri, root)));
     return new Map(
       groups.flatMap((logs) => [

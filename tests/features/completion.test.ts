@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { analyse } from '../../server/analysis/index.ts';
 import type { Suggestion } from '../../server/features/completion/suggestion.ts';
 import { allWords, type UsedWords, usedWords } from '../../server/features/completion/used-words.ts';
 import { complete } from '../../server/features/completion.ts';
 import { describeSuggestion } from '../../server/features/completion-docs.ts';
-import { edited, marked, snapshotOf } from './fixture.ts';
+import { readPack } from '../../server/packs/read-pack.ts';
+import { edited, marked, settings, snapshotOf } from './fixture.ts';
 
 const offered = (text: string): readonly Suggestion[] => {
   const { snapshot, at } = marked(text);
@@ -57,6 +59,22 @@ describe('at the start of a line', () => {
   test('every keyword can be explained', () => {
     const docs = offered('|').map(({ about }) => about && describeSuggestion(about));
     expect(docs.every((doc) => doc?.includes('```drillhand'))).toBe(true);
+  });
+});
+
+describe('packs', () => {
+  const limit = { value: 0.6, unit: 'm', text: '60 cm', source: 'Fen code, section 4', known: 'read', date: null };
+  const fen = { id: 'fen-1', title: 'The Fen', notice: 'Ask the board.', limits: { 'stickup-least': limit } };
+
+  test('one of the workspace is explained: what it asks, by what source, and that it is no law', () => {
+    const read = readPack(JSON.stringify(fen));
+    const own = { packs: 'pack' in read ? [read.pack] : [], unread: [] };
+    const snapshot = analyse(['rules fen'], { ...settings, own }, 1);
+    const found = complete(snapshot, { line: 0, column: 9 })?.suggestions.find(({ label }) => label === 'fen-1');
+    const text = found?.about ? (describeSuggestion(found.about) ?? '') : '';
+    expect(text).toContain('**fen-1**: The Fen');
+    expect(text).toMatch(/least height of the casing above ground: 60 cm \(Fen code, section 4, read\)/);
+    expect(text).toContain('not the law');
   });
 });
 

@@ -4,6 +4,7 @@ import { allowDefinition } from '../../server/features/allowed-lines.ts';
 import { contactDefinition, contactReferences } from '../../server/features/contacts.ts';
 import { documentHighlights } from '../../server/features/document-highlights.ts';
 import { documentLinks } from '../../server/features/document-links.ts';
+import { hover } from '../../server/features/hover.ts';
 import { marked, snapshotOf } from './fixture.ts';
 
 const log = (place: string): string =>
@@ -84,11 +85,18 @@ describe('the lines that an allow speaks for', () => {
     return shown(lines, allowDefinition(snapshot, at));
   };
 
-  test('its own, or the next that says something', () => {
-    expect(silenced('strata\n  0 - 3 claq # allow unknown-|term: a name')).toBe('1: 0 - 3 claq');
+  test('the next that says something', () => {
     expect(silenced('strata\n# allow unknown-te|rm: a name\n# allow interval-gap: so\n  0 - 3 claq')).toBe(
       '3: 0 - 3 claq',
     );
+  });
+
+  test('one behind a line leads nowhere but to what is said of the rule', () => {
+    const text = 'strata\n  0 - 3 claq # allow unknown-|term: a name';
+    expect(silenced(text)).toBeNull();
+    const { snapshot, at } = marked(text);
+    expect(documentLinks(snapshot).map(({ to, name }) => `${to} ${name}`)).toEqual(['rule unknown-term']);
+    expect(hover(snapshot, at)?.markdown).toContain('Silences `unknown-term` on this line');
   });
 
   test('none where none follows, and none beside the name of the rule', () => {

@@ -1,8 +1,9 @@
 import type { ListId } from '../../../grammar/terms/term.ts';
 import type { CompletionPlace } from './place.ts';
 
-/** What a suggestion is explained by, looked up when someone asks. */
+/** What a suggestion is explained by, looked up when someone asks; the text itself where only the log's folder knows it. */
 export type About =
+  | { readonly kind: 'text'; readonly markdown: string }
   | { readonly kind: 'row'; readonly id: string }
   | { readonly kind: 'term'; readonly list: ListId; readonly id: string }
   | { readonly kind: 'pack'; readonly id: string }

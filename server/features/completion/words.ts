@@ -1,4 +1,5 @@
 import { packs } from '../../packs/index.ts';
+import { describeOwnPack } from '../hover/pack.ts';
 import type { CompletionPlace } from './place.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 
@@ -15,7 +16,9 @@ const unitWords: readonly (readonly [string, string])[] = [
 const wordsOfRow: Readonly<Record<string, (place: CompletionPlace) => readonly Suggestion[]>> = {
   units: () => unitWords.map(([word, detail]) => plain('unit', word, detail)),
   rules: ({ snapshot }) => [
-    ...snapshot.ownPacks.packs.map(({ id, title }) => plain('pack', id, title)),
+    ...snapshot.ownPacks.packs.map((pack) =>
+      plain('pack', pack.id, pack.title, { about: { kind: 'text', markdown: describeOwnPack(pack) } }),
+    ),
     ...packs.map(({ id, title }) => plain('pack', id, title, { about: { kind: 'pack', id } })),
   ],
   place: () => [plain('label', 'utm', 'zone, easting and northing', { insert: 'utm ' })],

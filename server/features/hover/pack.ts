@@ -47,11 +47,19 @@ export const describePack = (pack: Pack): string =>
     linesOf(pack).join('\n'),
   ]);
 
+/** A pack of the workspace: what it asks, what that rests on, and whose it is. */
+export const describeOwnPack = (pack: Pack): string =>
+  paragraphs([
+    describePack(pack),
+    l10n.t('A pack of this workspace. It is a help for checking and not the law: whoever wrote it answers for it.'),
+  ]);
+
 /** The pack under the cursor on a `rules` line. */
 export const hoverPack: HoverSource = ({ snapshot, line, at }) => {
   if (line.row !== 'rules') return null;
   const named = snapshot.log.packs.find(({ span }) => touchesSpan(span, at));
   const pack = named === undefined ? undefined : packNamed(named.text, snapshot.ownPacks.packs);
   if (named === undefined || pack === undefined) return null;
-  return { start: named.span.start, end: named.span.end, markdown: describePack(pack) };
+  const isOwn = snapshot.ownPacks.packs.includes(pack);
+  return { start: named.span.start, end: named.span.end, markdown: isOwn ? describeOwnPack(pack) : describePack(pack) };
 };
