@@ -1,5 +1,15 @@
+import * as l10n from '@vscode/l10n';
 import type { Columns } from '../../../grammar/span.ts';
 import type { Figure } from '../../record/record.ts';
+import {
+  factsAwaited,
+  figureCaution,
+  figureFormula,
+  figureOtherText,
+  figureText,
+  figureTitle,
+  inputName,
+} from '../figure-words.ts';
 import { figuresAt } from '../figures.ts';
 import { codeSpan, escapeMarkdown, lines, paragraphs } from '../markdown.ts';
 import { touches } from '../position.ts';
@@ -7,30 +17,40 @@ import type { HoverPart, HoverPlace, HoverSource } from './source.ts';
 
 type Input = Figure['inputs'][number];
 
-const inputText = ({ name, text, line }: Input): string =>
-  `${escapeMarkdown(name)} ${escapeMarkdown(text)}${line === null ? '' : ` (line ${line + 1})`}`;
+function inputText(input: Input): string {
+  const said = `${escapeMarkdown(inputName(input))} ${escapeMarkdown(input.text)}`;
+  return input.line === null ? said : l10n.t('{0} (line {1})', said, input.line + 1);
+}
 
 const inputsLine = ({ inputs }: Figure): string | null =>
-  inputs.length === 0 ? null : `with ${inputs.map(inputText).join('; ')}`;
+  inputs.length === 0 ? null : l10n.t('with {0}', inputs.map(inputText).join('; '));
 
-const resultText = ({ text, otherText }: Figure): string =>
-  [text, otherText].filter(Boolean).map(escapeMarkdown).join(' = ');
+const resultText = (figure: Figure): string =>
+  [figureText(figure), figureOtherText(figure)].filter(Boolean).map(escapeMarkdown).join(' = ');
 
-const doubtText = ({ doubtful }: Figure): string => (doubtful ? ' (rests on a doubtful value)' : '');
+function answerOf(figure: Figure): string {
+  if (figure.value !== null)
+    return figure.doubtful ? l10n.t('{0} (rests on a doubtful value)', resultText(figure)) : resultText(figure);
+  const facts = factsAwaited(figure);
+  return l10n.t('not known; waits for {0}', escapeMarkdown(facts.length === 0 ? l10n.t('a fact') : facts.join(', ')));
+}
 
-const answerOf = (figure: Figure): string =>
-  figure.value === null
-    ? `not known; waits for ${escapeMarkdown(figure.waitsFor.join(', ') || 'a fact')}`
-    : `${resultText(figure)}${doubtText(figure)}`;
+const sourceLine = ({ source }: Figure): string | null =>
+  source === '' ? null : l10n.t('Source: {0}', escapeMarkdown(source));
+
+const cautionLine = (figure: Figure): string | null => {
+  const caution = figureCaution(figure);
+  return caution === null ? null : l10n.t('Caution: {0}', escapeMarkdown(caution));
+};
 
 /** A figure as the calculation sheet has it: result, formula, the numbers put in, its source, its caution. */
 const describe = (figure: Figure): string =>
   lines([
-    `**${escapeMarkdown(figure.title)}**: ${answerOf(figure)}`,
-    codeSpan(figure.formula),
+    `**${escapeMarkdown(figureTitle(figure))}**: ${answerOf(figure)}`,
+    codeSpan(figureFormula(figure)),
     inputsLine(figure),
-    figure.source === '' ? null : `Source: ${escapeMarkdown(figure.source)}`,
-    figure.caution === null ? null : `Caution: ${escapeMarkdown(figure.caution)}`,
+    sourceLine(figure),
+    cautionLine(figure),
   ]);
 
 /** Those that are known first. */
