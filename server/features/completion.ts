@@ -18,6 +18,8 @@ import type { Position } from './position.ts';
 export interface Completion {
   readonly replace: Span;
   readonly suggestions: readonly Suggestion[];
+  /** The word that the cursor stands at the end of; may be empty. */
+  readonly typed: string;
   /**
    * True where the line plainly waits for one of them, so that they may be shown after a blank. Elsewhere a list that
    * opens by itself would take the next Enter, which was meant to end the line.
@@ -67,6 +69,7 @@ export function complete(snapshot: Snapshot, position: Position, around: Around 
   return {
     replace: spanAt(line, { start: column - place.word.length, end: column }),
     suggestions,
+    typed: place.word,
     unasked: place.where !== 'line-start' && first !== undefined && awaited.has(first.kind),
   };
 }

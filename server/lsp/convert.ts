@@ -122,8 +122,23 @@ export interface CompletionAbility {
 
 const openList: Command = { title: '', command: 'editor.action.triggerSuggest' };
 
-function completionItemOf(suggestion: Suggestion, at: number, replace: Span, able: CompletionAbility): CompletionItem {
-  const { label, kind, detail, filter, about, from } = suggestion;
+/**
+ * What an editor matches the typed word with, from the form on that begins so: an editor takes letters anywhere for a
+ * match too, and would put a word in which they lie scattered before the short form that they are.
+ */
+function filterFor({ filter, words, from }: Suggestion, typed: string): string {
+  const at = from === null && typed !== '' ? words.indexOf(` ${typed.toLowerCase()}`) : 0;
+  return at > 0 ? filter.slice(at) : filter;
+}
+
+function completionItemOf(
+  suggestion: Suggestion,
+  at: number,
+  { replace, typed }: Completion,
+  able: CompletionAbility,
+): CompletionItem {
+  const { label, kind, detail, about, from } = suggestion;
+  const filter = filterFor(suggestion, typed);
   const text = suggestion.snippet && !able.snippets ? flat(suggestion.insert) : suggestion.insert;
   const range = rangeOf(from === null ? replace : { ...replace, start: from });
   return {
@@ -139,11 +154,13 @@ function completionItemOf(suggestion: Suggestion, at: number, replace: Span, abl
   };
 }
 
-export function completionListOf({ replace, suggestions }: Completion, able: CompletionAbility): CompletionList {
+/** What is matched depends on what is typed, so that the list is asked for again with every letter. */
+export function completionListOf(completion: Completion, able: CompletionAbility): CompletionList {
+  const { replace, suggestions } = completion;
   return {
-    isIncomplete: false,
+    isIncomplete: true,
     ...(able.defaultRange && { itemDefaults: { editRange: rangeOf(replace) } }),
-    items: suggestions.map((suggestion, at) => completionItemOf(suggestion, at, replace, able)),
+    items: suggestions.map((suggestion, at) => completionItemOf(suggestion, at, completion, able)),
   };
 }
 

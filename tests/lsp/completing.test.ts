@@ -82,7 +82,8 @@ describe('completion ranks what fits', () => {
 
 describe('completion takes what is typed in haste', () => {
   test('short forms are what an editor matches a term by', async () => {
-    expect(itemOf(await offered('strata\n  0 - 4 lst|'), 'limestone').filterText).toMatch(/\blst\b/);
+    expect(itemOf(await offered('strata\n  0 - 4 |'), 'limestone').filterText).toMatch(/\blst\b/);
+    expect(itemOf(await offered('strata\n  0 - 4 ls|'), 'limestone').filterText).toMatch(/^lst\b/);
     expect(await taken('strata\n  0 - 4 lst|', 'limestone')).toBe('strata\n  0 - 4 limestone');
   });
 
