@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth } from '../../model/log.ts';
 import { fix } from '../fixes.ts';
 import type { Fix, Report, Rule } from '../rule.ts';
@@ -22,7 +23,7 @@ function asInches(depths: readonly Depth[]): Fix[] {
   if (!own.every(looksLikeInches)) return [];
   const places = new Map(own.map((each) => [`${each.span.line}:${each.span.start}`, each]));
   const edits = [...places.values()].map((each) => ({ span: each.span, text: inInches(each) }));
-  return [fix('They are feet and inches: write them so', edits)];
+  return [fix(l10n.t('They are feet and inches: write them so'), edits)];
 }
 
 function reportOf(depths: readonly Depth[], all: readonly Depth[]): Report[] {
@@ -33,7 +34,11 @@ function reportOf(depths: readonly Depth[], all: readonly Depth[]): Report[] {
     {
       span: first.span,
       fixes: () => asInches(all),
-      message: `none of the ${decimal.length} depths with decimals in this log passes .11: ${first.written} may stand for feet and inches; write 12'7" for feet and inches, or allow this with a reason`,
+      message: l10n.t(
+        'none of the {0} depths with decimals in this log passes .11: {1} may stand for feet and inches; write 12\'7" for feet and inches, or allow this with a reason',
+        decimal.length,
+        first.written,
+      ),
     },
   ];
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, Test } from '../../model/log.ts';
 import { depthText } from '../messages.ts';
 import type { Rule } from '../rule.ts';
@@ -36,9 +37,16 @@ export const rule: Rule = {
       yield {
         span: test.intake.span,
         doubts: [test.intake, level],
-        message: `the intake is at ${depthText(test.intake.value, log.units)}, but the level was pumped down to ${depthText(level.value, log.units)}, below it; correct the intake or the readings`,
+        message: l10n.t(
+          'the intake is at {0}, but the level was pumped down to {1}, below it; correct the intake or the readings',
+          depthText(test.intake.value, log.units),
+          depthText(level.value, log.units),
+        ),
         related: [
-          { span: level.span, message: `the deepest level while pumping, ${depthText(level.value, log.units)}` },
+          {
+            span: level.span,
+            message: l10n.t('the deepest level while pumping, {0}', depthText(level.value, log.units)),
+          },
         ],
       };
     }

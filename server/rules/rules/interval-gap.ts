@@ -1,5 +1,6 @@
+import * as l10n from '@vscode/l10n';
 import type { WellLog } from '../../model/log.ts';
-import { bottomOf, type ColumnFaults, columnFaults, topOf } from '../columns.ts';
+import { bottomOf, type ColumnFaults, columnFaults, columnText, topOf } from '../columns.ts';
 import { contactBetween, fix, moveDepth } from '../fixes.ts';
 import { depthText, intervalText, stretchText } from '../messages.ts';
 import type { Fix, Report, Rule } from '../rule.ts';
@@ -11,12 +12,12 @@ function unknownLine({ column, upper, lower }: Gap): Fix[] {
   const { top, span } = lower.interval;
   if (column !== 'strata' || top?.span.line !== lower.line) return [];
   const text = `${upper ? '' : '0 '}- ${top.written}  ?\n  `;
-  return [fix('Log the gap as unknown', [{ span: { ...span, end: span.start }, text }])];
+  return [fix(l10n.t('Log the gap as unknown'), [{ span: { ...span, end: span.start }, text }])];
 }
 
 const fixesOf = (gap: Gap): Fix[] => [
   ...moveDepth(
-    'Begin this line at the base of the line above',
+    l10n.t('Begin this line at the base of the line above'),
     gap.lower.line,
     gap.lower.interval.top,
     gap.upper?.interval.bottom ?? null,
@@ -24,7 +25,7 @@ const fixesOf = (gap: Gap): Fix[] => [
   ),
   ...(gap.upper
     ? moveDepth(
-        'End the line above where this one begins',
+        l10n.t('End the line above where this one begins'),
         gap.upper.line,
         gap.upper.interval.bottom,
         gap.lower.interval.top,
@@ -34,14 +35,35 @@ const fixesOf = (gap: Gap): Fix[] => [
   ...unknownLine(gap),
 ];
 
-function reportOf(gap: Gap, { units }: WellLog): Report {
-  const { column, upper, lower } = gap;
+function messageOf({ column, upper, lower }: Gap, from: number | null, { units }: WellLog): string {
+  const gap = stretchText(from, topOf(lower), units);
+  const below = intervalText(lower.interval, units);
+  return upper
+    ? l10n.t(
+        '{0} says nothing of {1}, between {2} and {3}; move the contact, or add a line for what is missing',
+        columnText(column),
+        gap,
+        intervalText(upper.interval, units),
+        below,
+      )
+    : l10n.t(
+        '{0} says nothing of {1}, between the surface and {2}; move the contact, or add a line for what is missing',
+        columnText(column),
+        gap,
+        below,
+      );
+}
+
+function reportOf(gap: Gap, log: WellLog): Report {
+  const { upper, lower } = gap;
   const from = upper ? bottomOf(upper) : 0;
-  const where = upper ? `between ${intervalText(upper.interval, units)} and` : 'between the surface and';
-  const base = upper && { span: upper.interval.span, message: `this ends at ${depthText(from ?? 0, units)}` };
+  const base = upper && {
+    span: upper.interval.span,
+    message: l10n.t('this ends at {0}', depthText(from ?? 0, log.units)),
+  };
   return {
     span: lower.interval.span,
-    message: `${column} says nothing of ${stretchText(from, topOf(lower), units)}, ${where} ${intervalText(lower.interval, units)}; move the contact, or add a line for what is missing`,
+    message: messageOf(gap, from, log),
     related: base ? [base] : [],
     fixes: () => fixesOf(gap),
   };

@@ -1,5 +1,6 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth, HoleEntry, WellLog } from '../../model/log.ts';
-import { bottomOf, columnFaults, type Pair, sameDepth, topOf } from '../columns.ts';
+import { bottomOf, columnFaults, columnText, type Pair, sameDepth, topOf } from '../columns.ts';
 import { contactBetween, depthAs, fix, moveDepth } from '../fixes.ts';
 import { depthText, intervalText, stretchText } from '../messages.ts';
 import type { Fix, Report, Rule } from '../rule.ts';
@@ -22,7 +23,7 @@ function unknownBetween({ column, upper, lower }: Pair): Fix[] {
   const standsAlone = base.span.line === upper.line && top.span.line === lower.line && lower.line === upper.line + 1;
   if (!standsAlone || foot.value <= base.value + sameDepth || top.value <= (topOf(upper) ?? 0) + sameDepth) return [];
   return [
-    fix('Log the depths given twice as unknown', [
+    fix(l10n.t('Log the depths given twice as unknown'), [
       { span: base.span, text: depthAs(base, top.value) },
       { span: top.span, text: `- ${base.written}  ?\n  ${depthAs(top, base.value)}` },
     ]),
@@ -43,13 +44,18 @@ const fixesOf = (pair: Pair): Fix[] => [
 
 const movesOf = ({ upper, lower }: Pair): Fix[] => [
   ...moveDepth(
-    'Begin this line at the base of the line above',
+    l10n.t('Begin this line at the base of the line above'),
     lower.line,
     lower.interval.top,
     asTopOf(bottomOf(lower), upper.interval.bottom),
     true,
   ),
-  ...moveDepth('End the line above where this one begins', upper.line, upper.interval.bottom, lower.interval.top),
+  ...moveDepth(
+    l10n.t('End the line above where this one begins'),
+    upper.line,
+    upper.interval.bottom,
+    lower.interval.top,
+  ),
 ];
 
 function reportOf(pair: Pair, { units }: WellLog): Report {
@@ -58,8 +64,14 @@ function reportOf(pair: Pair, { units }: WellLog): Report {
   const shared = stretchText(topOf(lower), Math.min(base, bottomOf(lower) ?? base), units);
   return {
     span: lower.interval.span,
-    message: `${column} ${intervalText(lower.interval, units)} begins above the base of ${intervalText(upper.interval, units)}: ${shared} is logged twice; take one of the two depths for the contact`,
-    related: [{ span: upper.interval.span, message: `this reaches down to ${depthText(base, units)}` }],
+    message: l10n.t(
+      '{0} {1} begins above the base of {2}: {3} is logged twice; take one of the two depths for the contact',
+      columnText(column),
+      intervalText(lower.interval, units),
+      intervalText(upper.interval, units),
+      shared,
+    ),
+    related: [{ span: upper.interval.span, message: l10n.t('this reaches down to {0}', depthText(base, units)) }],
     fixes: () => fixesOf(pair),
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Interval, WellLog } from '../../model/log.ts';
 import { columnFaults } from '../columns.ts';
 import { exchangeEnds } from '../fixes.ts';
@@ -22,15 +23,21 @@ const otherIntervals = (log: WellLog): Interval[] =>
     ...log.drilling.flatMap((each) => [...each.lost, ...each.samples].map(({ interval }) => interval)),
   ].filter((interval) => interval !== null);
 
+const noLength = (stretch: string, continued: boolean): string =>
+  continued
+    ? l10n.t('{0} has no length: its top is the base of the line above; correct one of the two depths', stretch)
+    : l10n.t('{0} has no length: the top is written first; exchange the two depths, or correct one of them', stretch);
+
+const upwards = (stretch: string, continued: boolean): string =>
+  continued
+    ? l10n.t('{0} runs upwards: its top is the base of the line above; correct one of the two depths', stretch)
+    : l10n.t('{0} runs upwards: the top is written first; exchange the two depths, or correct one of them', stretch);
+
 function reportOf(interval: Interval, { tree, log }: RuleContext): Report {
   const level = interval.top?.value === interval.bottom?.value;
-  const wrong = level ? 'has no length' : 'runs upwards';
-  const mend = interval.continued
-    ? 'its top is the base of the line above; correct one of the two depths'
-    : 'the top is written first; exchange the two depths, or correct one of them';
   return {
     span: interval.span,
-    message: `${intervalText(interval, log.units)} ${wrong}: ${mend}`,
+    message: (level ? noLength : upwards)(intervalText(interval, log.units), interval.continued),
     fixes: () =>
       level || interval.continued ? [] : exchangeEnds(interval, tree.lines[interval.span.line]?.text ?? ''),
   };

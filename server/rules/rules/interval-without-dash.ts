@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
@@ -13,7 +14,7 @@ export const rule: Rule = {
   silent: [{ text: 'strata\n  0 - 3.8 clay' }],
   check: ofProblem('interval-without-dash', {
     message: ({ written, meant }) =>
-      `"${written}" is read as the interval ${meant[0] ?? written}; put a dash between the two depths`,
+      l10n.t('"{0}" is read as the interval {1}; put a dash between the two depths', written, meant[0] ?? written),
     safe: true,
   }),
 };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { PipeString } from '../../model/log.ts';
 import { lengthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
@@ -11,14 +12,32 @@ const tallyOf = ({ joints }: PipeString): number | null =>
       )
     : null;
 
+type Words = (tally: string, string: string, length: string, apart: string) => string;
+
+const tooLong: Words = (...parts) =>
+  l10n.t(
+    'the joints add up to {0}, but {1} is {2} long: the tally is {3} too long; look for a joint left out or counted twice, a cut, or a wrong depth',
+    ...parts,
+  );
+
+const short: Words = (...parts) =>
+  l10n.t(
+    'the joints add up to {0}, but {1} is {2} long: the tally is {3} short; look for a joint left out or counted twice, a cut, or a wrong depth',
+    ...parts,
+  );
+
 function reportOf(string: PipeString, tally: number, length: number, { log }: RuleContext): Report {
   const text = (metres: number) => lengthText(metres, log.units);
-  const way = tally > length ? 'too long' : 'short';
   return {
     span: string.joints?.span ?? string.span,
     doubts: [string.interval.bottom, ...(string.joints?.lengths.map(({ length: each }) => each) ?? [])],
-    message: `the joints add up to ${text(tally)}, but ${stringText(string, log)} is ${text(length)} long: the tally is ${text(tally - length)} ${way}; look for a joint left out or counted twice, a cut, or a wrong depth`,
-    related: [{ span: string.interval.span, message: `${text(length)} from end to end` }],
+    message: (tally > length ? tooLong : short)(
+      text(tally),
+      stringText(string, log),
+      text(length),
+      text(tally - length),
+    ),
+    related: [{ span: string.interval.span, message: l10n.t('{0} from end to end', text(length)) }],
     limit: 'joints-difference-most',
   };
 }

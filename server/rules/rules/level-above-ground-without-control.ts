@@ -1,14 +1,27 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth } from '../../model/log.ts';
 import { depthText } from '../messages.ts';
 import type { Report, Rule, RuleContext } from '../rule.ts';
 
+const inside = (level: string): string =>
+  l10n.t(
+    'the water stands {0}, above ground inside the casing, and no flowing line says how the flow is held; log flowing with its rate, shut-in and control, or correct the sign',
+    level,
+  );
+
+const overTop = (level: string): string =>
+  l10n.t(
+    'the water stands {0}, above ground and over the top of the casing, and no flowing line says how the flow is held; log flowing with its rate, shut-in and control, or correct the sign',
+    level,
+  );
+
 function reportOf(level: Depth, depth: number, { log, record }: RuleContext): Report {
   const top = record.topOfCasing;
-  const held = top !== null && -depth <= top ? 'inside the casing' : 'and over the top of the casing';
+  const words = top !== null && -depth <= top ? inside : overTop;
   return {
     span: level.span,
     doubts: [level],
-    message: `the water stands ${depthText(depth, log.units)}, above ground ${held}, and no flowing line says how the flow is held; log flowing with its rate, shut-in and control, or correct the sign`,
+    message: words(depthText(depth, log.units)),
   };
 }
 

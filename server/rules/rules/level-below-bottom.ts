@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Depth } from '../../model/log.ts';
 import { sameDepth } from '../columns.ts';
 import { depthText } from '../messages.ts';
@@ -12,7 +13,11 @@ const levelsOf = ({ log }: RuleContext): Depth[] =>
 const reportOf = (level: Depth, depth: number, total: number, { log: { units } }: RuleContext): Report => ({
   span: level.span,
   doubts: [level],
-  message: `the water level is ${depthText(depth, units)}, but the well is only ${depthText(total, units)} deep; correct the level, its unit or its datum (toc, bgs), or the depth of the hole`,
+  message: l10n.t(
+    'the water level is {0}, but the well is only {1} deep; correct the level, its unit or its datum (toc, bgs), or the depth of the hole',
+    depthText(depth, units),
+    depthText(total, units),
+  ),
 });
 
 /** A water level deeper than the well. */

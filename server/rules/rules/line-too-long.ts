@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { ofProblem } from '../of-problem.ts';
 import type { Rule } from '../rule.ts';
 
@@ -14,6 +15,6 @@ export const rule: Rule = {
   silent: [{ text: 'note short' }],
   check: ofProblem('line-too-long', {
     message: ({ facts }) =>
-      `this line has ${facts.length ?? 'too many'} characters and is not read; break it into lines, or remove it`,
+      l10n.t('this line has {0} characters and is not read; break it into lines, or remove it', facts.length ?? '?'),
   }),
 };

@@ -1,10 +1,11 @@
+import * as l10n from '@vscode/l10n';
 import type { Rule } from '../rule.ts';
 
 interface Part {
   /** What a location of this kind has, and what it lacks where the second is not found. */
   readonly has: RegExp;
   readonly lacks: RegExp;
-  readonly name: string;
+  readonly message: () => string;
 }
 
 /* A lot without its concession, a concession without its lot; a township and range without the section. */
@@ -12,12 +13,29 @@ const parts: readonly Part[] = [
   {
     has: /\blot\b/i,
     lacks: /\b(con(cession)?|range|rang|block|plan)\b/i,
-    name: 'the concession, the range or the plan',
+    message: () =>
+      l10n.t('the location lacks the concession, the range or the plan; write it, or ? in its place to ask the crew'),
   },
-  { has: /\bcon(cession)?\b/i, lacks: /\blot\b/i, name: 'the lot' },
-  { has: /\bT\d+[NS]\b.*\bR\d+[EW]\b/i, lacks: /\bS(ec(tion)?)?\.? ?\d+\b/i, name: 'the section' },
-  { has: /\bR\d+[EW]\b/i, lacks: /\bT\d+[NS]\b/i, name: 'the township' },
-  { has: /\bT\d+[NS]\b/i, lacks: /\bR\d+[EW]\b/i, name: 'the range' },
+  {
+    has: /\bcon(cession)?\b/i,
+    lacks: /\blot\b/i,
+    message: () => l10n.t('the location lacks the lot; write it, or ? in its place to ask the crew'),
+  },
+  {
+    has: /\bT\d+[NS]\b.*\bR\d+[EW]\b/i,
+    lacks: /\bS(ec(tion)?)?\.? ?\d+\b/i,
+    message: () => l10n.t('the location lacks the section; write it, or ? in its place to ask the crew'),
+  },
+  {
+    has: /\bR\d+[EW]\b/i,
+    lacks: /\bT\d+[NS]\b/i,
+    message: () => l10n.t('the location lacks the township; write it, or ? in its place to ask the crew'),
+  },
+  {
+    has: /\bT\d+[NS]\b/i,
+    lacks: /\bR\d+[EW]\b/i,
+    message: () => l10n.t('the location lacks the range; write it, or ? in its place to ask the crew'),
+  },
 ];
 
 /** A place in words that lacks one of its parts. */
@@ -48,7 +66,7 @@ export const rule: Rule = {
       ? [
           {
             span: location.span,
-            message: `the location lacks ${lacking.name}; write it, or ? in its place to ask the crew`,
+            message: lacking.message(),
           },
         ]
       : [];

@@ -1,27 +1,49 @@
+import * as l10n from '@vscode/l10n';
 import type { Span } from '../../../grammar/span.ts';
-import { type Unit, unitById } from '../../../grammar/units.ts';
+import { unitById } from '../../../grammar/units.ts';
 import type { Depth, Measure, PipeString } from '../../model/log.ts';
 import { fix } from '../fixes.ts';
 import { numberText, orList, unitSign, valueText } from '../messages.ts';
 import type { Edit, Fix, Report, Rule, RuleContext } from '../rule.ts';
 import { isThousandfold, placedFills } from '../strings.ts';
 
+const titles = {
+  mm: (figure: string) => l10n.t('It is in millimetres: {0}', figure),
+  cm: (figure: string) => l10n.t('It is in centimetres: {0}', figure),
+  in: (figure: string) => l10n.t('It is in inches: {0}', figure),
+  ft: (figure: string) => l10n.t('It is in feet: {0}', figure),
+  L: (figure: string) => l10n.t('It is in litres: {0}', figure),
+} as const;
+
+type OtherUnit = keyof typeof titles;
+
 /** A kind of value with the least and the most that a well has of it (SI), and the units that its number may be in. */
 interface Range {
-  readonly what: string;
+  /** The value in words, of its figure. */
+  readonly what: (figure: string) => string;
   readonly least: number;
   readonly most: number;
-  readonly units: readonly string[];
+  readonly units: readonly OtherUnit[];
 }
 
-const diameters = ['mm', 'cm', 'in'];
+const diameters: readonly OtherUnit[] = ['mm', 'cm', 'in'];
 
 /* The ranges are wide on purpose: only what no water well has lies outside. Common practice, no source. */
-const hole: Range = { what: 'hole', least: 0.03, most: 2.5, units: diameters };
-const pipe: Range = { what: 'pipe', least: 0.015, most: 2, units: diameters };
-const wall: Range = { what: 'wall', least: 0.0005, most: 0.05, units: diameters };
-const stickup: Range = { what: 'height above ground', least: 0, most: 3, units: ['mm', 'cm', 'in', 'ft'] };
-const slot: Range = { what: 'slot', least: 0.00005, most: 0.0127, units: ['mm', 'in'] };
+const hole: Range = { what: (figure) => l10n.t('a hole of {0}', figure), least: 0.03, most: 2.5, units: diameters };
+const pipe: Range = { what: (figure) => l10n.t('a pipe of {0}', figure), least: 0.015, most: 2, units: diameters };
+const wall: Range = { what: (figure) => l10n.t('a wall of {0}', figure), least: 0.0005, most: 0.05, units: diameters };
+const stickup: Range = {
+  what: (figure) => l10n.t('a height above ground of {0}', figure),
+  least: 0,
+  most: 3,
+  units: ['mm', 'cm', 'in', 'ft'],
+};
+const slot: Range = {
+  what: (figure) => l10n.t('a slot of {0}', figure),
+  least: 0.00005,
+  most: 0.0127,
+  units: ['mm', 'in'],
+};
 
 interface Suspect {
   readonly measure: Measure | Depth;
@@ -36,39 +58,37 @@ const isOutside = ({ measure, range }: Suspect): boolean =>
   measure.value !== null && (magnitude(measure) < range.least || magnitude(measure) > range.most);
 
 /** The units in which the same number would be in range. */
-const fitting = ({ measure, range }: Suspect): Unit[] =>
-  range.units.flatMap((id) => {
-    const unit = unitById(id);
-    const si = Math.abs(measure.number ?? 0) * (unit?.factor ?? 0);
-    return unit && id !== measure.unit && si >= Math.max(range.least, 1e-9) && si <= range.most ? [unit] : [];
+const fitting = ({ measure, range }: Suspect): OtherUnit[] =>
+  range.units.filter((id) => {
+    const si = Math.abs(measure.number ?? 0) * (unitById(id)?.factor ?? 0);
+    return id !== measure.unit && si >= Math.max(range.least, 1e-9) && si <= range.most;
   });
 
 /** The measure written again with another unit, its marks and figure kept. */
-function inUnit(measure: Measure | Depth, { id }: Unit): Edit {
+function inUnit(measure: Measure | Depth, unit: OtherUnit): Edit {
   const figure = measure.written.replace(/\s*[a-z"]+$/i, '');
-  return { span: measure.span, text: `${figure} ${id}` };
+  return { span: measure.span, text: `${figure} ${unit}` };
 }
-
-const plurals: Readonly<Record<string, string>> = { foot: 'feet', inch: 'inches' };
 
 const figureOf = ({ number }: Measure, unit: string): string => `${numberText(Math.abs(number ?? 0), 7)} ${unit}`;
 
-const fixesOf = ({ measure, beside }: Suspect, units: readonly Unit[]): Fix[] =>
-  units.map((unit) =>
-    fix(`It is in ${plurals[unit.name] ?? `${unit.name}s`}: ${figureOf(measure, unit.id)}`, [
-      inUnit(measure, unit),
-      ...beside,
-    ]),
-  );
+const fixesOf = ({ measure, beside }: Suspect, units: readonly OtherUnit[]): Fix[] =>
+  units.map((unit) => fix(titles[unit](figureOf(measure, unit)), [inUnit(measure, unit), ...beside]));
+
+function messageOf({ measure, range }: Suspect, units: readonly OtherUnit[]): string {
+  const what = range.what(figureOf(measure, unitSign(measure.unit)));
+  const meant = orList(units.map((unit) => figureOf(measure, unit)));
+  return magnitude(measure) > range.most
+    ? l10n.t('{0} is too large for a well; did you mean {1}?', what, meant)
+    : l10n.t('{0} is too small for a well; did you mean {1}?', what, meant);
+}
 
 function reportOf(suspect: Suspect): Report | null {
   const units = fitting(suspect);
   if (!isOutside(suspect) || units.length === 0) return null;
-  const { measure, range } = suspect;
-  const wrong = magnitude(measure) > range.most ? 'too large' : 'too small';
   return {
-    span: measure.span,
-    message: `a ${range.what} of ${figureOf(measure, unitSign(measure.unit))} is ${wrong} for a well; did you mean ${orList(units.map(({ id }) => figureOf(measure, id)))}?`,
+    span: suspect.measure.span,
+    message: messageOf(suspect, units),
     fixes: () => fixesOf(suspect, units),
   };
 }
@@ -101,8 +121,9 @@ const stringSuspects = (string: PipeString): Suspect[] => [
 const volumeSuspects = ({ log, record }: RuleContext): Suspect[] =>
   placedFills(log, record.fills).flatMap(({ fill, record: { annulus, net } }) => {
     if (annulus === null || net === null || annulus <= 0 || !isThousandfold(net, annulus)) return [];
+    const room = () => valueText(annulus, fill.volume?.unit ?? 'm3');
     return suspect(fill.volume, {
-      what: `volume round ${valueText(annulus, fill.volume?.unit ?? 'm3')} of annulus`,
+      what: (figure) => l10n.t('a volume round {0} of annulus of {1}', room(), figure),
       least: annulus / 3,
       most: annulus * 5,
       units: ['L'],

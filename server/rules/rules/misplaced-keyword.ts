@@ -1,11 +1,19 @@
+import * as l10n from '@vscode/l10n';
 import { writeBefore } from '../fixes.ts';
 import { ofProblem, type ProblemOnLine } from '../of-problem.ts';
 import type { Fix, Rule } from '../rule.ts';
 
 const messageOf = ({ written, facts }: ProblemOnLine): string =>
   facts.sections
-    ? `${written} belongs under ${facts.sections.replaceAll(', ', ' or ')}, and none is open above it; move the line, or add what it hangs on`
-    : `${written} opens a section only before a depth, or alone on its line; put what follows on the next line`;
+    ? l10n.t(
+        '{0} belongs under {1}, and none is open above it; move the line, or add what it hangs on',
+        written,
+        facts.sections.split(', ').reduce((all, each) => l10n.t('{0} or {1}', all, each)),
+      )
+    : l10n.t(
+        '{0} opens a section only before a depth, or alone on its line; put what follows on the next line',
+        written,
+      );
 
 /** What opens a section of which nothing more is known. */
 const openings: Readonly<Record<string, string>> = { casing: 'casing  ? - ?  ?', test: 'test  ?' };
@@ -15,7 +23,7 @@ function openAbove({ line, facts }: ProblemOnLine, text: string): Fix[] {
   const [section] = facts.sections?.split(', ') ?? [];
   if (section === undefined) return [];
   const opening = openings[section] ?? section;
-  return [writeBefore(`Put "${opening}" above it`, line, text, `${opening}\n  `)];
+  return [writeBefore(l10n.t('Put "{0}" above it', opening), line, text, `${opening}\n  `)];
 }
 
 /** A keyword where nothing is open that it could hang on. */
