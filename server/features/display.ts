@@ -66,9 +66,11 @@ const shown: Readonly<Record<string, string>> = {
   F: '°F',
 };
 
+const raised = (id: string): string =>
+  /[23]/.test(id) ? id.replace(/([a-z])3(?![0-9])/g, '$1³').replace(/([a-z])2(?![0-9])/g, '$1²') : id;
+
 /** A unit as a reader sees it: `m³`, `US gal`. */
-export const unitText = (id: string): string =>
-  shown[id] ?? id.replace(/([a-z])3(?![0-9])/g, '$1³').replace(/([a-z])2(?![0-9])/g, '$1²');
+export const unitText = (id: string): string => shown[id] ?? raised(id);
 
 /** A number with four significant digits and from ten on two decimals, never fewer than its whole part, no idle zeros. */
 export function numberText(value: number): string {
@@ -82,9 +84,12 @@ export function numberText(value: number): string {
 /** A SI value in a unit, as shown. */
 export const inUnit = (si: number, unit: Unit): string => `${numberText(fromSi(si, unit))} ${unitText(unit.id)}`;
 
+const othersById: ReadonlyMap<string, readonly Unit[]> = new Map(
+  Object.entries(counterparts).map(([id, others]) => [id, others.map(unitById).filter((other) => other !== undefined)]),
+);
+
 /** The units that a value in `unit` is also given in. */
-export const otherUnits = (unit: Unit): readonly Unit[] =>
-  (counterparts[unit.id] ?? []).map(unitById).filter((other) => other !== undefined);
+export const otherUnits = ({ id }: Unit): readonly Unit[] => othersById.get(id) ?? [];
 
 /** A SI value in a unit and in the units of the other system. */
 export const inBothSystems = (si: number, unit: Unit): readonly string[] =>

@@ -4,7 +4,7 @@ import { penetrationRateHints, requiredVolumeHints } from './inlay-hints/figure-
 import type { Hint, HintKind, HintSource } from './inlay-hints/hint.ts';
 import { thicknessHints } from './inlay-hints/thickness.ts';
 import { unitHints } from './inlay-hints/units.ts';
-import type { Shows } from './shows.ts';
+import { type Shows, showsAll } from './shows.ts';
 
 const sources: Readonly<Record<HintKind, HintSource>> = {
   units: unitHints,
@@ -30,4 +30,10 @@ export function inlayHints(
   const ofLine = (line: Line, at: number): readonly Hint[] =>
     shown.flatMap((source) => source(snapshot, line, from + at)).sort(byColumn);
   return snapshot.tree.lines.slice(from, Math.max(from, last + 1)).flatMap(ofLine);
+}
+
+/** What is told of a hint to who points at it; null where the text has no such hint any more. */
+export function aboutHint(snapshot: Snapshot, line: number, column: number, text: string): string | null {
+  const hints = inlayHints(snapshot, line, line, showsAll.inlayHints);
+  return hints.find((hint) => hint.column === column && hint.text === text)?.about() ?? null;
 }

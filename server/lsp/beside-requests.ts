@@ -1,15 +1,17 @@
 import {
   CodeLensRequest,
   InlayHintRequest,
+  InlayHintResolveRequest,
   type SignatureHelp,
   SignatureHelpRequest,
   SignatureHelpTriggerKind,
 } from 'vscode-languageserver';
 import { codeLenses } from '../features/code-lenses.ts';
-import { inlayHints } from '../features/inlay-hints.ts';
+import { aboutHint, inlayHints } from '../features/inlay-hints.ts';
 import { type Signature, signatureHelp } from '../features/signature-help.ts';
-import { markdown, placeOf, rangeOf } from './convert.ts';
+import { markdown, placeOf, positionOf, rangeOf } from './convert.ts';
 import { onDocument, type Registration } from './registration.ts';
+import type { Session } from './session.ts';
 
 const helpOf = ({ label, markdown: text, parameters, active }: Signature): SignatureHelp => ({
   activeSignature: 0,
@@ -30,18 +32,39 @@ const helpOf = ({ label, markdown: text, parameters, active }: Signature): Signa
 /** A lens does nothing when it is clicked, until an editor gives it something to do. */
 const noCommand = '';
 
+/** True for an editor that asks for what is told of a hint when someone points at it. */
+const asksLater = ({ client }: Session): boolean =>
+  client.textDocument?.inlayHint?.resolveSupport?.properties.includes('tooltip') ?? false;
+
+const uriOf = (data: unknown): string =>
+  typeof data === 'object' && data !== null && 'uri' in data && typeof data.uri === 'string' ? data.uri : '';
+
+const resolveHint: Registration = (connection, session) => {
+  connection.onRequest(InlayHintResolveRequest.type, (hint) => {
+    try {
+      const snapshot = session.snapshot(uriOf(hint.data));
+      const { line, column } = placeOf(hint.position);
+      const text = typeof hint.label === 'string' ? hint.label : '';
+      const about = snapshot === null ? null : aboutHint(snapshot, line, column, text);
+      return about === null ? hint : { ...hint, tooltip: about };
+    } catch (error) {
+      session.fail(InlayHintResolveRequest.method, error);
+      return hint;
+    }
+  });
+};
+
 /** What an editor shows beside the text of its own accord. */
 export const besideRequests: readonly Registration[] = [
   onDocument(InlayHintRequest.type, null, (snapshot, { range, textDocument }, session) =>
-    inlayHints(snapshot, range.start.line, range.end.line, session.shows(textDocument.uri).inlayHints).map(
-      ({ line, column, text, about }) => ({
-        position: { line, character: column },
-        label: text,
-        tooltip: about,
-        paddingLeft: true,
-      }),
-    ),
+    inlayHints(snapshot, range.start.line, range.end.line, session.shows(textDocument.uri).inlayHints).map((hint) => ({
+      position: positionOf(hint),
+      label: hint.text,
+      ...(asksLater(session) ? { data: { uri: textDocument.uri } } : { tooltip: hint.about() }),
+      paddingLeft: true,
+    })),
   ),
+  resolveHint,
   onDocument(CodeLensRequest.type, null, (snapshot, { textDocument }, session) =>
     session.shows(textDocument.uri).codeLens
       ? codeLenses(snapshot).map(({ span, title }) => ({

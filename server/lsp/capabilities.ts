@@ -16,7 +16,7 @@ export const initializeResult: InitializeResult = {
       codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.Refactor, fixAllKind],
       resolveProvider: true,
     },
-    inlayHintProvider: true,
+    inlayHintProvider: { resolveProvider: true },
     codeLensProvider: {},
     signatureHelpProvider: { triggerCharacters: [' ', ','] },
     definitionProvider: true,

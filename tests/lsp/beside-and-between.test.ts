@@ -42,7 +42,7 @@ const at = (line: number, character: number) => ({ line, character });
 const range = (line: number, start: number, end: number) => ({ start: at(line, start), end: at(line, end) });
 const about = (more: object = {}) => ({ textDocument: { uri }, ...more });
 
-async function started(settings: unknown = null, text = log): Promise<void> {
+async function started(settings: unknown = null, text = log, inlayHint: object = {}): Promise<void> {
   editor = startEditor();
   editor.settings = settings;
   await editor.begin({
@@ -50,6 +50,7 @@ async function started(settings: unknown = null, text = log): Promise<void> {
     textDocument: {
       codeAction: { resolveSupport: { properties: ['edit'] } },
       foldingRange: { foldingRange: { collapsedText: true } },
+      inlayHint,
     },
   });
   await editor.open(uri, text);
@@ -64,6 +65,19 @@ describe('beside the text', () => {
       ['= 11.58 m', 4],
       ['4.382 m', 4],
     ]);
+  });
+
+  test('what is told of a hint comes with it, or later to an editor that asks for it when someone points at it', async () => {
+    const asked = about({ range: range(4, 0, 9) });
+    await started();
+    const [, told] = await editor.request<InlayHint[]>('textDocument/inlayHint', asked);
+    expect(told?.tooltip).toBe('thickness 4.382 m');
+    await started(null, log, { resolveSupport: { properties: ['tooltip'] } });
+    const [, silent] = await editor.request<InlayHint[]>('textDocument/inlayHint', asked);
+    expect(silent).not.toHaveProperty('tooltip');
+    expect(await editor.request('inlayHint/resolve', silent)).toMatchObject({ tooltip: 'thickness 4.382 m' });
+    const gone = { ...silent, label: '9 m' };
+    expect(await editor.request('inlayHint/resolve', gone)).toEqual(gone);
   });
 
   test('a kind that is switched off is not sent, nor are totals', async () => {

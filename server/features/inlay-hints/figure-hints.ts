@@ -25,7 +25,7 @@ type Wording = (figureText: string) => string;
 function hintOf(figure: Figure, line: Line, number: number, slot: string, worded: Wording): readonly Hint[] {
   const column = endOf(line, slot);
   if (column === null || figure.value === null) return [];
-  return [{ line: number, column, text: worded(figureText(figure)), about: aboutFigure(figure) }];
+  return [{ line: number, column, text: worded(figureText(figure)), about: () => aboutFigure(figure) }];
 }
 
 const figureHints =

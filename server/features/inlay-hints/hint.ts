@@ -9,8 +9,8 @@ export interface Hint {
   readonly line: number;
   readonly column: number;
   readonly text: string;
-  /** Plain text for who points at it. */
-  readonly about: string;
+  /** Plain text for who points at it; worked out then. */
+  readonly about: () => string;
 }
 
 /** One kind of hints: those of a line. */

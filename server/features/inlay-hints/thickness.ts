@@ -14,5 +14,5 @@ export const thicknessHints: HintSource = ({ log }, { row, depths }, number) => 
   const [top, bottom] = [interval?.top?.value ?? null, interval?.bottom?.value ?? null];
   if (unit === undefined || top === null || bottom === null || top === 0 || bottom <= top) return [];
   const text = `${numberText(fromSi(bottom - top, unit))} ${unitText(unit.id)}`;
-  return [{ line: number, column: depths.end, text, about: l10n.t('thickness {0}', text) }];
+  return [{ line: number, column: depths.end, text, about: () => l10n.t('thickness {0}', text) }];
 };

@@ -32,7 +32,7 @@ export const unitHints: HintSource = ({ log: { units } }, line, number) =>
         line: number,
         column: amount.quantity.end,
         text: `= ${text}`,
-        about: l10n.t('{0}, in the units of this file', text),
+        about: () => l10n.t('{0}, in the units of this file', text),
       },
     ];
   });
