@@ -1,4 +1,5 @@
 import type { Columns } from '../../grammar/span.ts';
+import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { amountsOf } from './amounts.ts';
 import { lineAt, type Position, touches } from './position.ts';
@@ -28,6 +29,13 @@ const holds = (outer: Stretch, inner: Stretch): boolean =>
 
 const isWider = (outer: Stretch, inner: Stretch): boolean => holds(outer, inner) && !holds(inner, outer);
 
+/** The pieces of a description that commas part. */
+const phrasesOf = ({ text }: Line, { start, end }: Columns): readonly Columns[] =>
+  [...text.slice(start, end).matchAll(/[^,\s](?:[^,]*[^,\s])?/g)].map(({ index, 0: phrase }) => ({
+    start: start + index,
+    end: start + index + phrase.length,
+  }));
+
 /** What may be selected around the cursor, from the word to the whole file, each wider than the one before. */
 export function selectionRanges(snapshot: Snapshot, position: Position): readonly Stretch[] {
   const found = lineAt(snapshot, position);
@@ -36,6 +44,7 @@ export function selectionRanges(snapshot: Snapshot, position: Position): readonl
   const columns: Columns[] = [
     ...amountsOf(line).map(({ quantity }) => quantity),
     ...wordsOf(line),
+    ...line.items.flatMap(({ value }) => (value.kind === 'description' ? phrasesOf(line, value) : [])),
     ...line.items.map(({ value }) => value),
     ...line.items,
     ...[line.keyword, line.depths, line.remark, line.comment].filter((each) => each !== null),
