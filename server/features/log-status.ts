@@ -7,7 +7,7 @@ export interface LogStatus {
   /** The packs that it is checked against. */
   readonly packs: readonly string[];
   /** What is to be sent in next and has not been sent: what it is, when, and how many days are left. */
-  readonly due: { readonly what: string; readonly date: string; readonly days: number | null } | null;
+  readonly due: { readonly what: DueDate['what']; readonly date: string; readonly days: number | null } | null;
 }
 
 const soonest = (dates: readonly DueDate[]): DueDate | undefined =>

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { packs } from '../packs/index.ts';
 
 /** One thing that may be chosen for a new log: what stands in the log, and what it says. */
@@ -12,15 +13,15 @@ export interface NewLogChoices {
   readonly packs: readonly Choice[];
 }
 
-export const newLogChoices: NewLogChoices = {
+export const newLogChoices = (): NewLogChoices => ({
   units: [
-    { id: 'm mm', title: 'depths in metres, diameters in millimetres' },
-    { id: 'ft in', title: 'depths in feet, diameters in inches' },
-    { id: 'ft in gal-us', title: 'feet and inches, US gallons' },
-    { id: 'ft in gal-imp', title: 'feet and inches, imperial gallons' },
+    { id: 'm mm', title: l10n.t('depths in metres, diameters in millimetres') },
+    { id: 'ft in', title: l10n.t('depths in feet, diameters in inches') },
+    { id: 'ft in gal-us', title: l10n.t('feet and inches, US gallons') },
+    { id: 'ft in gal-imp', title: l10n.t('feet and inches, imperial gallons') },
   ],
   packs: packs.map(({ id, title }) => ({ id, title })),
-};
+});
 
 const ask = (stop: number): string => `\${${stop}:?}`;
 

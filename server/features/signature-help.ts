@@ -1,7 +1,9 @@
+import * as l10n from '@vscode/l10n';
 import type { Columns } from '../../grammar/span.ts';
 import type { Accepts, Row, Slot } from '../../grammar/table.ts';
 import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
+import { orList } from '../rules/messages.ts';
 import { bodyRowOf, rowOf } from './amounts.ts';
 import { unitText } from './display.ts';
 import { homeUnits } from './home-units.ts';
@@ -31,19 +33,20 @@ const fewestSlots = 3;
 const mostTerms = 8;
 const mostUnits = 4;
 
-const depthWords: Readonly<Record<Row['depths'], string | null>> = {
-  none: null,
-  interval: 'top - bottom',
-  depth: 'depth',
-  either: 'depth or top - bottom',
-  optional: '[depth]',
+const depthWords: Readonly<Record<Row['depths'], () => string | null>> = {
+  none: () => null,
+  interval: () => l10n.t('top - bottom'),
+  depth: () => l10n.t('depth'),
+  either: () => l10n.t('depth or top - bottom'),
+  optional: () => `[${l10n.t('depth')}]`,
 };
 
 function slotName({ slot, labels, labelled, accepts }: Slot): string {
   const name = slot.replaceAll('-', ' ');
   const [label] = labels;
-  if (labelled !== 'must' || label === undefined || accepts.every(({ kind }) => kind === 'flag')) return name;
-  return label.replaceAll('-', ' ') === name ? `${label} …` : `${label} ${name}`;
+  if (accepts.every(({ kind }) => kind === 'flag')) return name;
+  if (labelled !== 'must' || label === undefined) return l10n.t(name);
+  return label.replaceAll('-', ' ') === name ? `${label} …` : `${label} ${l10n.t(name)}`;
 }
 
 const slotWords = (slot: Slot): string => (slot.expected ? slotName(slot) : `[${slotName(slot)}]`);
@@ -51,7 +54,7 @@ const slotWords = (slot: Slot): string => (slot.expected ? slotName(slot) : `[${
 function acceptsText(accepts: Accepts, { log }: Snapshot): string | null {
   if (accepts.kind === 'quantity') {
     const units = homeUnits(accepts.dimension, log.units).slice(0, mostUnits);
-    return `in ${units.map(({ id }) => unitText(id)).join(', ')} …`;
+    return l10n.t('in {0} …', units.map(({ id }) => unitText(id)).join(', '));
   }
   if (accepts.kind !== 'terms') return null;
   const names = accepts.lists.flatMap((list) => termsOf(list).map(({ name }) => name));
@@ -60,16 +63,16 @@ function acceptsText(accepts: Accepts, { log }: Snapshot): string | null {
 
 function bareText({ bare }: Slot, { log: { units } }: Snapshot): string | null {
   if (bare !== 'depth' && bare !== 'diameter') return null;
-  return `a number without a unit is in ${unitText(units[bare])}`;
+  return l10n.t('a number without a unit is in {0}', unitText(units[bare]));
 }
 
 function slotMarkdown(slot: Slot, snapshot: Snapshot): string {
   const parts = [
-    slot.doc,
-    slot.labels.length === 0 ? null : `written behind ${slot.labels.join(' or ')}`,
+    l10n.t(slot.doc),
+    slot.labels.length === 0 ? null : l10n.t('written behind {0}', orList(slot.labels)),
     ...slot.accepts.map((accepts) => acceptsText(accepts, snapshot)),
     bareText(slot, snapshot),
-    slot.many ? 'may be given more than once' : null,
+    slot.many ? l10n.t('may be given more than once') : null,
   ];
   return lines(parts.filter((part) => part !== null).map(escapeMarkdown));
 }
@@ -81,9 +84,11 @@ interface Piece {
 }
 
 const piecesOf = (row: Row, snapshot: Snapshot): readonly Piece[] => {
-  const depths = depthWords[row.depths];
+  const depths = depthWords[row.depths]();
   return [
-    ...(depths === null ? [] : [{ words: depths, markdown: 'below ground; above it with a plus sign', slot: null }]),
+    ...(depths === null
+      ? []
+      : [{ words: depths, markdown: l10n.t('below ground; above it with a plus sign'), slot: null }]),
     ...row.slots.map((slot) => ({ words: slotWords(slot), markdown: slotMarkdown(slot, snapshot), slot: slot.slot })),
   ];
 };
@@ -126,7 +131,7 @@ export function signatureHelp(snapshot: Snapshot, position: Position): Signature
   const active = pieces.findIndex((piece) => piece.slot === slot);
   return {
     ...laidOut(lead, pieces),
-    markdown: escapeMarkdown(row.doc),
+    markdown: escapeMarkdown(l10n.t(row.doc)),
     active: active < 0 ? pieces.length - 1 : active,
     unasked: line.keyword !== null && at.column >= endOfItems(line) && lackedBy(line, row, null).length > 0,
   };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { internalError } from '../rules/engine.ts';
 import { folderRules } from '../rules/folder/index.ts';
 import type { FolderContext, FolderReport, FolderRule } from '../rules/folder/rule.ts';
@@ -28,7 +29,11 @@ const failureOf = ({ id }: FolderRule, { file }: FolderWell, error: unknown): Fo
     rule: internalError,
     severity: 'warning',
     span: { line: 0, start: 0, end: 0 },
-    message: `the rule ${id} failed and was left out: ${error instanceof Error ? error.message : String(error)}; the other rules were run`,
+    message: l10n.t(
+      'the rule {0} failed and was left out: {1}; the other rules were run',
+      id,
+      error instanceof Error ? error.message : String(error),
+    ),
   },
 });
 

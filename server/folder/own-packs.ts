@@ -1,7 +1,8 @@
-import { didYouMean } from '../packs/faults.ts';
+import * as l10n from '@vscode/l10n';
 import { packById, packNamed, packs as programPacks } from '../packs/index.ts';
 import type { OwnPacks, UnreadPack } from '../packs/own-packs.ts';
 import type { ReadPack } from '../packs/read-pack.ts';
+import { didYouMean } from '../rules/messages.ts';
 import { nearNames } from '../rules/near-names.ts';
 import { readOwnPack } from '../rules/own-pack.ts';
 import type { FileProblem } from './read-settings.ts';
@@ -33,7 +34,10 @@ const takesPlace = (id: string): FileProblem[] =>
     : [
         {
           offset: 0,
-          message: `"${id}" is also a pack of the program, whose place this one takes: give it an id of its own`,
+          message: l10n.t(
+            '"{0}" is also a pack of the program, whose place this one takes: give it an id of its own',
+            id,
+          ),
         },
       ];
 
@@ -52,7 +56,7 @@ export function placeText(text: string, offset: number): string {
 
 const unreadOf = ({ name, id, problems, text }: PackFile): UnreadPack => {
   const [first] = problems;
-  return { id, why: `${name}:${placeText(text, first?.offset ?? 0)}: ${first?.message ?? 'not a rule pack'}` };
+  return { id, why: `${name}:${placeText(text, first?.offset ?? 0)}: ${first?.message ?? l10n.t('not a rule pack')}` };
 };
 
 /** What the pack files of a workspace come to, those nearest to the log first. */
@@ -65,10 +69,10 @@ export const ownPacksOf = (files: readonly PackFile[]): OwnPacks => ({
 export function packTrouble(id: string, own: OwnPacks): string | null {
   if (packNamed(id, own.packs) !== undefined) return null;
   const unread = own.unread.find((each) => each.id.toLowerCase() === id.toLowerCase());
-  if (unread) return `the rule pack "${id}" cannot be read: ${unread.why}`;
+  if (unread) return l10n.t('the rule pack "{0}" cannot be read: {1}', id, unread.why);
   const near = nearNames(
     id,
     [...own.packs, ...programPacks].map((each) => each.id),
   );
-  return `there is no rule pack "${id}"${didYouMean(near)}`;
+  return `${l10n.t('there is no rule pack "{0}"', id)}${didYouMean(near)}`;
 }

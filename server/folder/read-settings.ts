@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type * as z from 'zod';
 import { type Fault, offsetOf, schemaFaults, withoutSchema } from '../packs/faults.ts';
 import type { OwnPacks } from '../packs/own-packs.ts';
@@ -82,7 +83,7 @@ export function readFolderSettings(text: string, own: OwnPacks): ReadSettings {
     return settingsOf(readPlacedJson(text), own);
   } catch (error) {
     if (!(error instanceof JsonFault)) throw error;
-    const problem = { offset: error.offset, message: `not JSON: ${error.message}` };
+    const problem = { offset: error.offset, message: l10n.t('not JSON: {0}', error.message) };
     return { settings: noFolderSettings, problems: [problem], usable: false };
   }
 }

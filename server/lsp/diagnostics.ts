@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver';
 import { ruleById } from '../features/rules.ts';
 import { clauseAt } from '../packs/index.ts';
@@ -17,7 +18,7 @@ const remainder = (count: number): Diagnostic => ({
   range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
   severity: DiagnosticSeverity.Information,
   source: 'drillhand',
-  message: `${count} more findings of this file are not shown; mend the gravest first`,
+  message: l10n.t('{0} more findings of this file are not shown; mend the gravest first', count),
 });
 
 /** Where the code of a finding leads; null for nowhere. */

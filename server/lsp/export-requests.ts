@@ -1,4 +1,5 @@
 import { Buffer } from 'node:buffer';
+import * as l10n from '@vscode/l10n';
 import { RequestType } from 'vscode-languageserver';
 import type { Exported } from '../export/format.ts';
 import { exportFormat, exportFormats } from '../export/formats.ts';
@@ -31,8 +32,8 @@ const answerOf = ({ files, left }: Exported): ExportAnswer => ({
 async function answer({ textDocument, format: id, name }: ExportParams, session: Session): Promise<ExportAnswer> {
   const snapshot = session.snapshot(textDocument.uri);
   const format = exportFormat(id);
-  if (snapshot === null) return refused('the log is not open');
-  if (format === null) return refused(`there is no format "${id}"`);
+  if (snapshot === null) return refused(l10n.t('the log is not open'));
+  if (format === null) return refused(l10n.t('there is no format "{0}"', id));
   const { record, findings, lines: source } = snapshot;
   const asset = (each: string) => session.asset(each);
   return answerOf(await format.make(record, { source, findings, name, today: session.today(), asset }));
@@ -51,7 +52,7 @@ const registration: Registration = (connection, session) => {
 
 const telling: Registration = (connection) => {
   connection.onRequest(choices, () =>
-    exportFormats.map(({ id, title, extension, many }) => ({ id, title, extension, many })),
+    exportFormats.map(({ id, title, extension, many }) => ({ id, title: l10n.t(title), extension, many })),
   );
 };
 

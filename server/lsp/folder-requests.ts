@@ -1,5 +1,6 @@
+import * as l10n from '@vscode/l10n';
 import { RequestType0 } from 'vscode-languageserver';
-import { countsOf, countsTogether, type FindingCounts, type WellSummary } from '../folder/summary.ts';
+import { countsOf, countsTogether, type FindingCounts, type WellSummary, type YieldBasis } from '../folder/summary.ts';
 import { countsText, depthOf, dueText, levelOf, placeText, stringText, yieldOf } from '../folder/summary-text.ts';
 import type { Finding } from '../rules/rule.ts';
 import { fileName } from './address.ts';
@@ -10,24 +11,29 @@ import type { FolderLog, Workspace } from './workspace.ts';
 const fact = (sign: string, label: string, value: string | null): FolderFact[] =>
   value === null ? [] : [{ sign, label, value }];
 
-const basisText = { tested: 'tested', found: 'found while drilling', flowing: 'flowing' } as const;
+/** A rate of water, and where it is known from. */
+const yieldWords: Readonly<Record<YieldBasis, (rate: string) => string>> = {
+  tested: (rate) => l10n.t('{0}, tested', rate),
+  found: (rate) => l10n.t('{0}, found while drilling', rate),
+  flowing: (rate) => l10n.t('{0}, flowing', rate),
+};
 
 const levelText = (summary: WellSummary): string | null => {
   const level = levelOf(summary);
   const date = summary.level?.date ?? null;
-  return level === null || date === null ? level : `${level} on ${date}`;
+  return level === null || date === null ? level : l10n.t('{0} on {1}', level, date);
 };
 
 const yieldText = (summary: WellSummary): string | null =>
-  summary.yield === null ? null : `${yieldOf(summary)}, ${basisText[summary.yield.basis]}`;
+  summary.yield === null ? null : yieldWords[summary.yield.basis](yieldOf(summary) ?? '');
 
 const factsOf = (summary: WellSummary): FolderFact[] => [
-  ...fact('depth', 'Depth', depthOf(summary)),
-  ...fact('strings', 'Strings', summary.strings.map((each) => stringText(each, summary)).join('; ') || null),
-  ...fact('level', 'Static level', levelText(summary)),
-  ...fact('yield', 'Yield', yieldText(summary)),
-  ...fact('place', 'Place', summary.place && placeText(summary.place)),
-  ...fact('due', 'Due', summary.due && dueText(summary.due)),
+  ...fact('depth', l10n.t('Depth'), depthOf(summary)),
+  ...fact('strings', l10n.t('Strings'), summary.strings.map((each) => stringText(each, summary)).join('; ') || null),
+  ...fact('level', l10n.t('Static level'), levelText(summary)),
+  ...fact('yield', l10n.t('Yield'), yieldText(summary)),
+  ...fact('place', l10n.t('Place'), summary.place && placeText(summary.place)),
+  ...fact('due', l10n.t('Due'), summary.due && dueText(summary.due)),
 ];
 
 const stateOf = ({ error, warning }: FindingCounts): FolderEntry['state'] =>
@@ -43,9 +49,11 @@ function entryOf({ uri, well, summary }: FolderLog, ofFolder: readonly Finding[]
     description: [depthOf(summary), countsText(counts)].filter((text) => text !== null).join(' · '),
     tooltip: [
       `${label} (${well.name})`,
-      ...fact('location', 'Location', summary.location).map(({ label: name, value }) => `${name}: ${value}`),
-      ...facts.map(({ label: name, value }) => `${name}: ${value}`),
-      `Findings: ${countsText(counts)}`,
+      ...fact('location', l10n.t('Location'), summary.location).map(({ label: name, value }) =>
+        l10n.t('{0}: {1}', name, value),
+      ),
+      ...facts.map(({ label: name, value }) => l10n.t('{0}: {1}', name, value)),
+      l10n.t('Findings: {0}', countsText(counts)),
     ].join('\n'),
     state: stateOf(counts),
     facts,
@@ -60,7 +68,7 @@ function entryOf({ uri, well, summary }: FolderLog, ofFolder: readonly Finding[]
 }
 
 const noteOf = ({ most }: Workspace): string | null =>
-  most === null ? null : `The first ${most} logs are shown; the folder holds more.`;
+  most === null ? null : l10n.t('The first {0} logs are shown; the folder holds more.', most);
 
 /** The wells of the open folders as a view shows them. */
 export const folderWells = (folder: Workspace): FolderWells => ({

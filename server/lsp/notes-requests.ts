@@ -1,4 +1,5 @@
 import { Buffer } from 'node:buffer';
+import * as l10n from '@vscode/l10n';
 import { RequestType } from 'vscode-languageserver';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { formatText } from '../features/format.ts';
@@ -39,9 +40,9 @@ function textOf({ text, base64 }: ReadNotesParams): { text: string; note: string
 function read(params: ReadNotesParams): NotesAnswer {
   const decoded = textOf(params);
   if ('reason' in decoded) return nothingRead(decoded.reason);
-  if (decoded.text.trim() === '') return nothingRead('there are no notes to read');
+  if (decoded.text.trim() === '') return nothingRead(l10n.t('there are no notes to read'));
   const { entries, questions, troubles, units, bottomUp } = readNotes(decoded.text, params.options);
-  const said = troubles.map(({ line, says }) => `line ${line}: ${says}`);
+  const said = troubles.map(({ line, says }) => l10n.t('line {0}: {1}', line, says));
   return {
     entries,
     questions,
@@ -65,18 +66,19 @@ const depthUnitOf = ({ tree }: Snapshot): 'm' | 'ft' => {
   return /^\s*units\s+ft\b/i.test(units?.text ?? '') ? 'ft' : 'm';
 };
 
-const names = { m: 'metres', ft: 'feet' } as const;
-
 function write({ entries, units, gallon, bottomUp, into }: WriteNotesParams, session: Session): WrittenNotes {
   const made = entries.map(entryOf);
   if (into === null) return { text: formatText(assemble(made, { units, gallon, pack: null, bottomUp })), reason: null };
   const snapshot = session.snapshot(into.uri);
-  if (snapshot === null) return { text: '', reason: 'the log is not open' };
+  if (snapshot === null) return { text: '', reason: l10n.t('the log is not open') };
   const own = depthUnitOf(snapshot);
   if (units !== null && units !== own)
     return {
       text: '',
-      reason: `the notes are in ${names[units]} and the log is in ${names[own]}: make a log of its own of them`,
+      reason:
+        own === 'ft'
+          ? l10n.t('the notes are in metres and the log is in feet: make a log of its own of them')
+          : l10n.t('the notes are in feet and the log is in metres: make a log of its own of them'),
     };
   return { text: formatText(assemble(made, { units: null, gallon: null, pack: null, bottomUp })), reason: null };
 }

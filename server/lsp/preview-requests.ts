@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { RequestType } from 'vscode-languageserver';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { type ColumnId, columnIds, columnTitle, previewSections } from '../drawing/index.ts';
@@ -21,7 +22,7 @@ function previewOf({ version, log, record, findings }: Snapshot, params: Preview
     version,
     title: log.header.well?.text || fileName(params.textDocument.uri),
     sections: previewSections(record, findings, { hidden, widthMm: params.widthMm ?? null }),
-    columns: columnIds.map((id) => ({ id, title: columnTitle(id), shown: !hidden.includes(id) })),
+    columns: columnIds.map((id) => ({ id, title: l10n.t(columnTitle(id)), shown: !hidden.includes(id) })),
   };
 }
 

@@ -1,9 +1,10 @@
+import * as l10n from '@vscode/l10n';
 import type { Settings } from '../analysis/snapshot.ts';
 import { type Shows, showsAll } from '../features/shows.ts';
 import { packTrouble } from '../folder/own-packs.ts';
 import { type RuleChoices, type RuleLevel, ruleIds, ruleLevels, severitiesOf } from '../folder/rule-choices.ts';
-import { didYouMean } from '../packs/faults.ts';
 import type { OwnPacks } from '../packs/own-packs.ts';
+import { didYouMean } from '../rules/messages.ts';
 import { nearNames } from '../rules/near-names.ts';
 import type { Beside } from './folder-files.ts';
 
@@ -31,21 +32,27 @@ const packsOf = (value: unknown): readonly string[] =>
 const choicesOf = (value: unknown): RuleChoices =>
   isObject(value) ? Object.fromEntries(Object.entries(value).filter(isLevel)) : {};
 
-const unknownName = (where: string, what: string, name: string, known: readonly string[]): string[] =>
-  known.includes(name) ? [] : [`${where}: there is no ${what} "${name}"${didYouMean(nearNames(name, known))}`];
+type Wording = (where: string, name: string) => string;
+
+const noRule: Wording = (where, name) => l10n.t('{0}: there is no rule "{1}"', where, name);
+const noSeverity: Wording = (where, name) => l10n.t('{0}: there is no severity "{1}"', where, name);
+const noSetting: Wording = (where, name) => l10n.t('{0}: there is no setting "{1}"', where, name);
+
+const unknownName = (worded: Wording, where: string, name: string, known: readonly string[]): string[] =>
+  known.includes(name) ? [] : [`${worded(where, name)}${didYouMean(nearNames(name, known))}`];
 
 function levelTroubles(severity: unknown): string[] {
   const where = 'drillhand.rules.severity';
   if (severity === undefined || severity === null) return [];
-  if (!isObject(severity)) return [`${where}: expected rules by their ids`];
+  if (!isObject(severity)) return [l10n.t('{0}: expected rules by their ids', where)];
   return Object.entries(severity).flatMap(([id, level]) => [
-    ...unknownName(where, 'rule', id, ruleIds),
-    ...unknownName(`${where}, ${id}`, 'severity', String(level), ruleLevels),
+    ...unknownName(noRule, where, id, ruleIds),
+    ...unknownName(noSeverity, `${where}, ${id}`, String(level), ruleLevels),
   ]);
 }
 
 const troublesOf = (rules: Record<string, unknown>): string[] => [
-  ...Object.keys(rules).flatMap((key) => unknownName('drillhand.rules', 'setting', key, ['packs', 'severity'])),
+  ...Object.keys(rules).flatMap((key) => unknownName(noSetting, 'drillhand.rules', key, ['packs', 'severity'])),
   ...levelTroubles(rules.severity),
 ];
 
@@ -53,7 +60,7 @@ const troublesOf = (rules: Record<string, unknown>): string[] => [
 export const packTroubles = ({ packs }: UserSettings, own: OwnPacks): string[] =>
   packs.flatMap((id) => {
     const trouble = packTrouble(id, own);
-    return trouble === null ? [] : [`drillhand.rules.packs: ${trouble}`];
+    return trouble === null ? [] : [l10n.t('{0}: {1}', 'drillhand.rules.packs', trouble)];
   });
 
 function showsOf({ inlayHints, codeLens }: Record<string, unknown>): Shows {

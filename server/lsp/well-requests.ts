@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import {
   ErrorCodes,
   type Location,
@@ -56,7 +57,7 @@ const prepare: Registration = (connection, session) => {
     const snapshot = session.snapshot(uri);
     const found = snapshot === null ? null : wellIdAt(snapshot, placeOf(position));
     if (found === null)
-      return refused('Only the id of a well can be renamed: on its "well" line, or behind "observed".');
+      return refused(l10n.t('Only the id of a well can be renamed: on its "well" line, or behind "observed".'));
     return { range: rangeOf(found.span), placeholder: found.text };
   });
 };
@@ -65,7 +66,7 @@ const rename: Registration = (connection, session) => {
   connection.onRequest(RenameRequest.type, async ({ textDocument: { uri }, position, newName }) => {
     const snapshot = session.snapshot(uri);
     const found = snapshot === null ? null : wellIdAt(snapshot, placeOf(position));
-    if (found === null) return refused('There is no id of a well here.');
+    if (found === null) return refused(l10n.t('There is no id of a well here.'));
     await session.folder.whenRead();
     const why = whyNoId(newName, takenIds(found.text, session));
     if (why !== null) return refused(why);

@@ -1,4 +1,9 @@
 import { table } from '../../grammar/table.ts';
+import { templates } from '../../grammar/templates.ts';
+import { termLists } from '../../grammar/terms/index.ts';
+import { units } from '../../grammar/units.ts';
+import { columnIds, columnTitle } from '../../server/drawing/index.ts';
+import { exportFormats } from '../../server/export/formats.ts';
 import { figureTexts } from '../../server/features/figure-texts.ts';
 import { folderRules } from '../../server/rules/folder/index.ts';
 import { rules } from '../../server/rules/index.generated.ts';
@@ -12,9 +17,17 @@ const ofRule = ({ title, why, mend, crew, unfixed }: RuleWords): (string | undef
   unfixed,
 ];
 
+const slots = table.flatMap((row) => row.slots);
+
 /** Texts that stand in English in data of the server and are looked up where they are shown. */
 export const lookedUp: readonly string[] = [
   ...[...rules, ...folderRules].flatMap(ofRule),
-  ...table.flatMap(({ doc, slots }) => [doc, ...slots.map((slot) => slot.doc)]),
+  ...table.map(({ doc }) => doc),
+  ...slots.flatMap(({ slot, doc }) => [slot.replaceAll('-', ' '), doc]),
+  ...templates.map(({ title }) => title),
+  ...termLists.map(({ title }) => title),
+  ...units.map(({ name }) => name),
+  ...columnIds.map(columnTitle),
+  ...exportFormats.map(({ title }) => title),
   ...figureTexts,
 ].filter((text) => text !== undefined);

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Finding } from '../../rules/rule.ts';
 import { ruleById } from '../rules.ts';
 import type { CompletionPlace } from './place.ts';
@@ -17,7 +18,10 @@ function rulesHere(place: CompletionPlace): readonly string[] {
   return [...new Set(place.snapshot.findings.filter(here).map(({ rule }) => rule))];
 }
 
-const titleOf = (rule: string): string => ruleById(rule)?.title ?? '';
+function titleOf(id: string): string {
+  const rule = ruleById(id);
+  return rule === undefined ? '' : l10n.t(rule.title);
+}
 
 /** After `# allow`, the rules that speak of this line; after `#`, the word itself where one does. */
 export const suggestAllow: SuggestionSource = (place) => {
@@ -27,5 +31,5 @@ export const suggestAllow: SuggestionSource = (place) => {
     );
   }
   if (!beginning.test(place.lead) || rulesHere(place).length === 0) return [];
-  return [plain('keyword', 'allow', 'silence a rule on this line, with a reason', { insert: 'allow ' })];
+  return [plain('keyword', 'allow', l10n.t('silence a rule on this line, with a reason'), { insert: 'allow ' })];
 };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { rememberedOfLine } from '../../../grammar/line-notes.ts';
 import { remembered } from '../../../grammar/remembered.ts';
 import type { Row, Slot } from '../../../grammar/table.ts';
@@ -42,10 +43,11 @@ const dateNamed = (date: string, detail: string, from: number | null): Suggestio
 
 function datesFor(place: CompletionPlace, from: number | null): readonly Suggestion[] {
   const { today } = place.around;
-  const detailOf = (date: string, detail: string): string => (date === today ? 'today' : detail);
-  const details = new Map(datesAround(place).map((date) => [date, detailOf(date, 'as elsewhere in the log')]));
-  if (today !== null) details.set(today, 'today');
-  for (const date of daysOfWork(place)) if (!details.has(date)) details.set(date, detailOf(date, 'a day of the work'));
+  const detailOf = (date: string, detail: string): string => (date === today ? l10n.t('today') : detail);
+  const details = new Map(datesAround(place).map((date) => [date, detailOf(date, l10n.t('as elsewhere in the log'))]));
+  if (today !== null) details.set(today, l10n.t('today'));
+  for (const date of daysOfWork(place))
+    if (!details.has(date)) details.set(date, detailOf(date, l10n.t('a day of the work')));
   return [...details].map(([date, detail]) => dateNamed(date, detail, from));
 }
 

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Line, Quantity } from '../../../grammar/tree.ts';
 import { unitById } from '../../../grammar/units.ts';
 import { inUnit } from '../display.ts';
@@ -30,15 +31,18 @@ function baseAbove(place: CompletionPlace, row: string): string | null {
 
 function nextInterval(place: CompletionPlace): readonly Suggestion[] {
   const base = place.row === null ? null : baseAbove(place, place.row.id);
-  const detail = base === null ? 'from the top' : `from ${base}, the base above`;
+  const detail = base === null ? l10n.t('from the top') : l10n.t('from {0}, the base above', base);
   return [plain('depth', '- ', detail)];
 }
 
 function bottom({ snapshot }: CompletionPlace): readonly Suggestion[] {
   const unit = unitById(snapshot.log.units.depth);
   const depth = snapshot.log.totalDepth;
-  const known = depth === null || unit === undefined ? '' : `, ${inUnit(depth, unit)}`;
-  return [plain('depth', 'td', `bottom of the hole${known}`)];
+  const detail =
+    depth === null || unit === undefined
+      ? l10n.t('bottom of the hole')
+      : l10n.t('bottom of the hole, {0}', inUnit(depth, unit));
+  return [plain('depth', 'td', detail)];
 }
 
 const hangsOnString = (place: CompletionPlace): boolean => place.row?.of.includes('casing') ?? false;
@@ -48,7 +52,7 @@ function footOfString(place: CompletionPlace): readonly Suggestion[] {
   const opener = opened === null ? undefined : place.snapshot.tree.lines[opened];
   const foot = opener === undefined ? null : baseOf(opener);
   if (opener === undefined || foot === null || foot.td || foot.number === null) return [];
-  return [plain('depth', writtenOf(opener.text, foot), 'foot of the string')];
+  return [plain('depth', writtenOf(opener.text, foot), l10n.t('foot of the string'))];
 }
 
 const afterDash = /^\s*(?:[+~]?\s*[\d.][^\s,]*(?:\s+(?:m|ft|cm|in))?\s*)?(?:-|–|—|\bto\b)\s*$/;

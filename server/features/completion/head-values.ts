@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Row } from '../../../grammar/table.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import type { CompletionPlace } from './place.ts';
@@ -48,5 +49,5 @@ export const suggestHeadValues: SuggestionSource = (place) => {
     .sort(([, a], [, b]) => b - a)
     .map(([held]) => held.slice(key.length))
     .filter((value) => value.toLowerCase().startsWith(typed.text.toLowerCase()))
-    .map((value) => plain('value', value, 'as in the logs beside this one', { from: typed.from }));
+    .map((value) => plain('value', value, l10n.t('as in the logs beside this one'), { from: typed.from }));
 };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Slot } from '../../../grammar/table.ts';
 import type { ListId, Term } from '../../../grammar/terms/term.ts';
 import { listTitle, termsOf } from '../words.ts';
@@ -8,7 +9,7 @@ import { beginningAt, plain, type Suggestion, type SuggestionSource } from './su
 import { countsOf, countTerms } from './used-words.ts';
 
 const suggestionOf = (list: ListId, term: Term): Suggestion =>
-  plain('term', term.name, listTitle(list).toLowerCase(), {
+  plain('term', term.name, l10n.t(listTitle(list)).toLowerCase(), {
     filter: [term.name, ...term.short].join(' '),
     about: { kind: 'term', list, id: term.id },
   });
@@ -17,7 +18,9 @@ const adjectiveOf = (list: ListId, term: Term): readonly Suggestion[] => {
   const adjective = term.ground?.adjective;
   if (adjective === undefined) return [];
   const filter = [adjective, ...(term.ground?.adjectiveShort ?? [])].join(' ');
-  return [plain('term', adjective, `with ${term.name}`, { filter, about: { kind: 'term', list, id: term.id } })];
+  return [
+    plain('term', adjective, l10n.t('with {0}', term.name), { filter, about: { kind: 'term', list, id: term.id } }),
+  ];
 };
 
 const made = new Map<ListId, readonly Suggestion[]>();
@@ -35,7 +38,9 @@ const labelsOf = (slot: Slot): readonly Suggestion[] => {
   const label = slot.labels[0];
   const isFlag = slot.accepts.every(({ kind }) => kind === 'flag');
   if (label === undefined) return [];
-  return [plain('label', label, slot.doc, { insert: isFlag ? label : `${label} `, filter: slot.labels.join(' ') })];
+  return [
+    plain('label', label, l10n.t(slot.doc), { insert: isFlag ? label : `${label} `, filter: slot.labels.join(' ') }),
+  ];
 };
 
 /** Terms and labels of several slots; a list that several of them take counts once. */

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { remembered } from '../../../grammar/remembered.ts';
 import { type Row, rowsUnder, table } from '../../../grammar/table.ts';
 import { snippetOf, type Template, templates } from '../../../grammar/templates.ts';
@@ -25,7 +26,7 @@ function snippetOfRow(row: Row, keyword: string): string {
 
 const keywordOf = remembered((row: Row): Suggestion => {
   const keyword = row.keywords[0] ?? row.id;
-  return plain('keyword', keyword, row.doc, {
+  return plain('keyword', keyword, l10n.t(row.doc), {
     insert: snippetOfRow(row, keyword),
     snippet: true,
     filter: row.keywords.join(' '),
@@ -40,7 +41,7 @@ const suggestionOf = (row: Row, place: CompletionPlace): Suggestion => {
 
 const wholeOf = (template: Template, { snapshot }: CompletionPlace): Suggestion => {
   const system = unitById(snapshot.log.units.depth)?.system === 'us' ? 'us' : 'metric';
-  return plain('template', template.title, 'as a whole', {
+  return plain('template', l10n.t(template.title), l10n.t('as a whole'), {
     insert: snippetOf(template, system),
     snippet: true,
     filter: `${template.row} whole`,

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { nearWords } from '../../../grammar/near.ts';
 import { keywords, rowByKeyword } from '../../../grammar/table.ts';
 import { longForm, nearest } from '../../../grammar/terms/index.ts';
@@ -14,7 +15,7 @@ const nearKeywords = ({ word }: CompletionPlace): readonly Suggestion[] =>
     .slice(0, most)
     .map((keyword) => {
       const row = rowByKeyword(keyword);
-      return plain('keyword', keyword, row?.doc ?? '', {
+      return plain('keyword', keyword, row ? l10n.t(row.doc) : '', {
         filter: word,
         about: row ? { kind: 'row', id: row.id } : null,
       });
@@ -22,7 +23,7 @@ const nearKeywords = ({ word }: CompletionPlace): readonly Suggestion[] =>
 
 const nearTerms = (place: CompletionPlace): readonly Suggestion[] =>
   nearest(place.word, openSlots(place).flatMap(listsOf), most).map((sense) =>
-    plain('term', longForm(sense), `spelled nearly like "${place.word}"`, {
+    plain('term', longForm(sense), l10n.t('spelled nearly like "{0}"', place.word), {
       filter: place.word,
       about: { kind: 'term', list: sense.list, id: sense.term.id },
     }),

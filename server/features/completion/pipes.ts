@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { unitById } from '../../../grammar/units.ts';
 import { pipeMass } from '../../calculations/casing/pipe-mass.ts';
 import { outsideOfNominal, type PipeMaterial, wallOf } from '../../calculations/casing/pipe-sizes.ts';
@@ -48,6 +49,14 @@ function weight({ outside, wall, material }: Pipe): string {
 
 const scheduleText = (schedule: string): string => (schedule === 'light' ? 'light wall' : `sch ${schedule}`);
 
+/** The pipe by its nominal size, in words. */
+function pipeText({ nominal, schedule, material }: Pipe): string {
+  const shown = schedule === 'light' ? l10n.t('light wall') : `sch ${schedule}`;
+  return material === 'steel'
+    ? l10n.t('{0} in {1} steel', nominal, shown)
+    : l10n.t('{0} in {1} plastic', nominal, shown);
+}
+
 /** So that 6.35 mm, a quarter inch, becomes 6.4 whatever its last bit. */
 const nextToNothing = 1e-9;
 
@@ -56,7 +65,8 @@ function suggestionOf(pipe: Pipe, inInches: boolean, from: number | null): Sugge
     String(Number((metres / (inInches ? inch : 0.001) + nextToNothing).toFixed(digits)));
   const label = `${show(pipe.outside, inInches ? 3 : 1)} x ${show(pipe.wall, inInches ? 3 : 1)}`;
   const named = `${pipe.nominal} in ${scheduleText(pipe.schedule)}`;
-  return plain('size', label, `${named} ${pipe.material}${weight(pipe)}`, { filter: `${named} ${label}`, from });
+  const detail = `${pipeText(pipe)}${weight(pipe)}`;
+  return plain('size', label, detail, { filter: `${named} ${label}`, from });
 }
 
 const plastics = new Set(['pvc', 'cpvc', 'abs', 'hdpe']);

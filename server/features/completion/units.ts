@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Accepts, Slot } from '../../../grammar/table.ts';
 import type { Dimension, Unit } from '../../../grammar/units.ts';
 import { amountsOf } from '../amounts.ts';
@@ -36,7 +37,7 @@ const isDepth = ({ line, at, lead, ...place }: CompletionPlace): boolean =>
   ) || !depthsWritten({ line, at, lead, ...place });
 
 const suggestionOf = (unit: Unit): Suggestion =>
-  plain('unit', unit.id, unit.name, { filter: [unit.id, ...unit.spellings].join(' ') });
+  plain('unit', unit.id, l10n.t(unit.name), { filter: [unit.id, ...unit.spellings].join(' ') });
 
 /** The units that make the number before the cursor one of the items that the line still lacks. */
 export const suggestUnits: SuggestionSource = (place) => {

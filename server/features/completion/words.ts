@@ -1,27 +1,28 @@
+import * as l10n from '@vscode/l10n';
 import { packs } from '../../packs/index.ts';
 import { describeOwnPack } from '../hover/pack.ts';
 import type { CompletionPlace } from './place.ts';
 import { plain, type Suggestion, type SuggestionSource } from './suggestion.ts';
 
-const unitWords: readonly (readonly [string, string])[] = [
-  ['m', 'depths in metres'],
-  ['ft', 'depths in feet'],
-  ['mm', 'diameters in millimetres'],
-  ['cm', 'diameters in centimetres'],
-  ['in', 'diameters in inches'],
-  ['gal-us', 'gal and gpm are US gallons'],
-  ['gal-imp', 'gal and gpm are imperial gallons'],
+const unitWords = (): readonly (readonly [string, string])[] => [
+  ['m', l10n.t('depths in metres')],
+  ['ft', l10n.t('depths in feet')],
+  ['mm', l10n.t('diameters in millimetres')],
+  ['cm', l10n.t('diameters in centimetres')],
+  ['in', l10n.t('diameters in inches')],
+  ['gal-us', l10n.t('gal and gpm are US gallons')],
+  ['gal-imp', l10n.t('gal and gpm are imperial gallons')],
 ];
 
 const wordsOfRow: Readonly<Record<string, (place: CompletionPlace) => readonly Suggestion[]>> = {
-  units: () => unitWords.map(([word, detail]) => plain('unit', word, detail)),
+  units: () => unitWords().map(([word, detail]) => plain('unit', word, detail)),
   rules: ({ snapshot }) => [
     ...snapshot.ownPacks.packs.map((pack) =>
       plain('pack', pack.id, pack.title, { about: { kind: 'text', markdown: describeOwnPack(pack) } }),
     ),
     ...packs.map(({ id, title }) => plain('pack', id, title, { about: { kind: 'pack', id } })),
   ],
-  place: () => [plain('label', 'utm', 'zone, easting and northing', { insert: 'utm ' })],
+  place: () => [plain('label', 'utm', l10n.t('zone, easting and northing'), { insert: 'utm ' })],
 };
 
 const isTyped = ({ body }: CompletionPlace, { label }: Suggestion): boolean =>
