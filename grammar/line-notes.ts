@@ -1,12 +1,5 @@
 import type { Allow, Interval, Item, Keyword, Line, Problem, Quantity, Text } from './tree.ts';
 
-/** What somebody made of a line; a line has few. */
-interface Note {
-  readonly keeper: object;
-  value: unknown;
-  readonly next: Note | null;
-}
-
 /** A line as it was read. */
 export class ReadLine implements Line {
   readonly text: string;
@@ -19,7 +12,7 @@ export class ReadLine implements Line {
   readonly comment: Text | null;
   readonly allow: Allow | null;
   readonly problems: readonly Problem[];
-  #note: Note | null = null;
+  #notes: unknown[] | null = null;
 
   constructor(line: Line) {
     this.text = line.text;
@@ -34,30 +27,30 @@ export class ReadLine implements Line {
     this.problems = line.problems;
   }
 
-  static noteOf(line: ReadLine, keeper: object): unknown {
-    let note = line.#note;
-    while (note !== null && note.keeper !== keeper) note = note.next;
-    return note?.value;
+  static noteOf(line: ReadLine, keeper: number): unknown {
+    return line.#notes?.[keeper];
   }
 
-  static keep(line: ReadLine, keeper: object, value: unknown): void {
-    let note = line.#note;
-    while (note !== null && note.keeper !== keeper) note = note.next;
-    if (note === null) line.#note = { keeper, value, next: line.#note };
-    else note.value = value;
+  static keep(line: ReadLine, keeper: number, note: unknown): void {
+    line.#notes ??= new Array<unknown>(keepers).fill(undefined);
+    line.#notes[keeper] = note;
   }
 }
+
+/** How many keep notes of lines; each has a place of its own in the notes of a line. */
+let keepers = 0;
 
 /** What is made of lines, kept out of sight for as long as each line lives; quicker than a weak map where it can be. */
 export class LineNotes<T extends object> {
   readonly #others = new WeakMap<Line, T>();
+  readonly #keeper = keepers++;
 
   get(line: Line): T | undefined {
-    return line instanceof ReadLine ? (ReadLine.noteOf(line, this) as T | undefined) : this.#others.get(line);
+    return line instanceof ReadLine ? (ReadLine.noteOf(line, this.#keeper) as T | undefined) : this.#others.get(line);
   }
 
   set(line: Line, note: T): void {
-    if (line instanceof ReadLine) ReadLine.keep(line, this, note);
+    if (line instanceof ReadLine) ReadLine.keep(line, this.#keeper, note);
     else this.#others.set(line, note);
   }
 }

@@ -77,20 +77,30 @@ function runsBefore({ before }: CompletionPlace): readonly (readonly [string, nu
   return starts.map((start) => [phrase.slice(start).toLowerCase(), before.length - phrase.length + start] as const);
 }
 
+type Run = ReturnType<typeof runsBefore>[number];
+
 /** A term of several words replaces those of its words that are typed already. */
-function withTypedWords(suggestion: Suggestion, runs: readonly (readonly [string, number])[]): Suggestion {
-  if (!suggestion.label.includes(' ')) return suggestion;
+function withTypedWords(suggestion: Suggestion, runs: readonly Run[]): Suggestion {
   const run = runs.find(([typed]) => suggestion.name.startsWith(typed));
   return run === undefined ? suggestion : beginningAt(suggestion, run[1]);
+}
+
+function suggestionsAt({ all, severalWords }: Pool, places: readonly number[], runs: readonly Run[]): readonly Suggestion[] {
+  const suggestions: Suggestion[] = [];
+  for (const place of places) {
+    const suggestion = all[place];
+    if (suggestion === undefined) continue;
+    suggestions.push(runs.length > 0 && severalWords[place] === 1 ? withTypedWords(suggestion, runs) : suggestion);
+  }
+  return suggestions;
 }
 
 /** Terms and labels of the items that the line still lacks, those used already first. */
 export const suggestItems: SuggestionSource = (place) => {
   if (place.where !== 'body' || place.row?.body !== 'items') return [];
   if (touchesNumber(place) || !depthsWritten(place)) return [];
-  const runs = runsBefore(place);
   const pool = poolOfSlots(place.row.id, openSlots(place));
   const letter = place.word.charAt(0).toLowerCase();
-  const ranked = usedFirst(pool, letter, countTerms(linesAround(place)), countsOf(place.around.used));
-  return runs.length === 0 ? ranked : ranked.map((suggestion) => withTypedWords(suggestion, runs));
+  const places = usedFirst(pool, letter, countTerms(linesAround(place)), countsOf(place.around.used));
+  return suggestionsAt(pool, places, runsBefore(place));
 };

@@ -9,6 +9,8 @@ export interface Pool {
   readonly everywhere: readonly number[];
   /** The number of the term at each place of `all`; -1 for what is none. */
   readonly terms: Int32Array;
+  /** 1 where a suggestion of several words stands in `all`, else 0. */
+  readonly severalWords: Uint8Array;
 }
 
 const lettersOf = ({ words }: Suggestion): ReadonlySet<string> =>
@@ -36,6 +38,7 @@ export const poolOf = (all: readonly Suggestion[]): Pool => ({
   byLetter: byLetterOf(all),
   everywhere: [...all.keys()],
   terms: Int32Array.from(all, termOf),
+  severalWords: Uint8Array.from(all, ({ label }) => (label.includes(' ') ? 1 : 0)),
 });
 
 /** Where a suggestion stands, and how often it was used in this log and in those beside it. */
@@ -72,15 +75,8 @@ function inOrder(pool: Pool, places: readonly number[], used: readonly Used[]): 
 }
 
 /**
- * Those of a pool of which a word begins with the letter; all of it where the letter is empty. What this log used most
- * comes first, then what the logs beside it used, then the rest as it stood.
+ * Where in a pool those stand of which a word begins with the letter; all of it where the letter is empty. What this log
+ * used most comes first, then what the logs beside it used, then the rest as it stood.
  */
-export function usedFirst(pool: Pool, letter: string, here: TermCounts, beside: TermCounts): readonly Suggestion[] {
-  const places = letter === '' ? pool.everywhere : (pool.byLetter.get(letter) ?? []);
-  const suggestions: Suggestion[] = [];
-  for (const place of inOrder(pool, places, usedOf(pool, here, beside))) {
-    const suggestion = pool.all[place];
-    if (suggestion !== undefined) suggestions.push(suggestion);
-  }
-  return suggestions;
-}
+export const usedFirst = (pool: Pool, letter: string, here: TermCounts, beside: TermCounts): readonly number[] =>
+  inOrder(pool, letter === '' ? pool.everywhere : (pool.byLetter.get(letter) ?? []), usedOf(pool, here, beside));
