@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { fromSi, type Unit, unitById } from '../../grammar/units.ts';
 
 /** What a value in one unit is also given in: the other system, in the units of the trade. */
@@ -53,24 +54,24 @@ const counterparts: Readonly<Record<string, readonly string[]>> = {
   'in2/ft': ['m2/m'],
 };
 
-const shown: Readonly<Record<string, string>> = {
-  'gal-us': 'US gal',
-  'gal-imp': 'imp. gal',
-  'gpm-us': 'US gpm',
-  'gpm-imp': 'imp. gpm',
-  'gph-us': 'US gal/h',
-  'gph-imp': 'imp. gal/h',
-  'ug/L': 'µg/L',
-  'uS/cm': 'µS/cm',
-  C: '°C',
-  F: '°F',
+const shown: Readonly<Record<string, () => string>> = {
+  'gal-us': () => l10n.t('US gal'),
+  'gal-imp': () => l10n.t('imp. gal'),
+  'gpm-us': () => l10n.t('US gpm'),
+  'gpm-imp': () => l10n.t('imp. gpm'),
+  'gph-us': () => l10n.t('US gal/h'),
+  'gph-imp': () => l10n.t('imp. gal/h'),
+  'ug/L': () => 'µg/L',
+  'uS/cm': () => 'µS/cm',
+  C: () => '°C',
+  F: () => '°F',
 };
 
 const raised = (id: string): string =>
   /[23]/.test(id) ? id.replace(/([a-z])3(?![0-9])/g, '$1³').replace(/([a-z])2(?![0-9])/g, '$1²') : id;
 
 /** A unit as a reader sees it: `m³`, `US gal`. */
-export const unitText = (id: string): string => shown[id] ?? raised(id);
+export const unitText = (id: string): string => shown[id]?.() ?? raised(id);
 
 /** A number with four significant digits and from ten on two decimals, never fewer than its whole part, no idle zeros. */
 export function numberText(value: number): string {

@@ -46,11 +46,14 @@ export const figureText = ({ text }: Figure): string => ratedText(text);
 /** The same in the other system of units; empty where there is none. */
 export const figureOtherText = ({ otherText }: Figure): string => ratedText(otherText);
 
-/** `L/min per m`: a rate for each unit of something. */
-const ratedText = (text: string): string => {
-  const [rate, each] = text.split(' per ');
-  return rate === undefined || each === undefined ? text : l10n.t('{0} per {1}', rate, each);
-};
+/** Units of which the name hangs on the language. */
+const namedUnits = /(?:US|imp\.) g(?:al|pm)/;
+
+/** `12 US gpm per ft`: units by their names, and a rate for each unit of something. */
+function ratedText(text: string): string {
+  const [rate = '', each] = text.replace(namedUnits, (unit) => l10n.t(unit)).split(' per ');
+  return each === undefined ? rate : l10n.t('{0} per {1}', rate, each);
+}
 
 /** What a figure is to be used with care for; null where there is nothing. */
 export const figureCaution = ({ caution }: Figure): string | null => (caution === null ? null : worded(caution));
