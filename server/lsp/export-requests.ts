@@ -3,6 +3,7 @@ import * as l10n from '@vscode/l10n';
 import { RequestType } from 'vscode-languageserver';
 import type { Exported } from '../export/format.ts';
 import { exportFormat, exportFormats } from '../export/formats.ts';
+import { inEnglish } from './language.ts';
 import {
   type ExportAnswer,
   type ExportChoice,
@@ -30,13 +31,14 @@ const answerOf = ({ files, left }: Exported): ExportAnswer => ({
 });
 
 async function answer({ textDocument, format: id, name }: ExportParams, session: Session): Promise<ExportAnswer> {
-  const snapshot = session.snapshot(textDocument.uri);
+  const snapshot = session.snapshotForOthers(textDocument.uri);
   const format = exportFormat(id);
   if (snapshot === null) return refused(l10n.t('the log is not open'));
   if (format === null) return refused(l10n.t('there is no format "{0}"', id));
   const { record, findings, lines: source } = snapshot;
   const asset = (each: string) => session.asset(each);
-  return answerOf(await format.make(record, { source, findings, name, today: session.today(), asset }));
+  const context = { source, findings, name, today: session.today(), asset };
+  return answerOf(await inEnglish(() => format.make(record, context)));
 }
 
 const registration: Registration = (connection, session) => {

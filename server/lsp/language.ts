@@ -2,6 +2,9 @@ import * as l10n from '@vscode/l10n';
 
 type Bundle = Record<string, string>;
 
+/** The texts that the editor is spoken to in; none for English. */
+let spoken: Bundle = {};
+
 const isBundle = (value: unknown): value is Bundle =>
   typeof value === 'object' &&
   value !== null &&
@@ -19,6 +22,17 @@ export function speakAs(options: unknown): string | null {
   const bundle = bundleIn(options);
   if (bundle === null) return null;
   if (!isBundle(bundle)) return 'the option l10n must give texts by their English; it was left out';
-  l10n.config({ contents: bundle });
+  spoken = bundle;
+  l10n.config({ contents: spoken });
   return null;
+}
+
+/** Makes, in English whatever the editor speaks, what goes to others. What `make` waits for is not told in English. */
+export function inEnglish<T>(make: () => T): T {
+  l10n.config({ contents: {} });
+  try {
+    return make();
+  } finally {
+    l10n.config({ contents: spoken });
+  }
 }

@@ -6,6 +6,7 @@ import {
   MessageType,
   ShowMessageNotification,
 } from 'vscode-languageserver';
+import { analyse } from '../analysis/index.ts';
 import type { Settings, Snapshot } from '../analysis/snapshot.ts';
 import { allWords, type UsedWords, wordsOfLog } from '../features/completion/used-words.ts';
 import { type Shows, showsAll } from '../features/shows.ts';
@@ -14,6 +15,7 @@ import { canonical } from './address.ts';
 import { diagnosticsOf, type LinkOf, linkTo } from './diagnostics.ts';
 import type { TextChange } from './documents.ts';
 import { type Files, noFiles } from './files.ts';
+import { inEnglish } from './language.ts';
 import { OpenLog } from './open-log.ts';
 import { diagnosticsOfFile } from './places.ts';
 import { type AnalysedParams, analysedNotification, folderChangedNotification } from './protocol.ts';
@@ -142,6 +144,17 @@ export class Session {
   snapshot(uri: string): Snapshot | null {
     const snapshot = this.#logs.get(uri)?.snapshot();
     return snapshot === undefined ? null : withFindings(snapshot, this.folder.findingsOf(canonical(uri)));
+  }
+
+  /** As `snapshot`, with findings in English whatever the editor speaks: for a record that goes to others. */
+  snapshotForOthers(uri: string): Snapshot | null {
+    const log = this.#logs.get(uri);
+    if (log === undefined) return null;
+    return inEnglish(() => {
+      const snapshot = analyse(log.text.lines, log.settings, log.version);
+      const findings = [...snapshot.findings, ...this.folder.check(canonical(uri))];
+      return { ...snapshot, findings };
+    });
   }
 
   /** What an open log's user wants to see beside its text. */

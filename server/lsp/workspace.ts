@@ -124,6 +124,11 @@ export class Workspace {
     return this.#findings.get(uri) ?? [];
   }
 
+  /** The same, found anew. */
+  check(uri: string): readonly Finding[] {
+    return this.#check().get(uri) ?? [];
+  }
+
   /** Resolves once all that was asked for has been read. */
   async whenRead(): Promise<void> {
     while (this.#working !== null) await this.#working;

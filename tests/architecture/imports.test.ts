@@ -182,4 +182,10 @@ describe('the layers', () => {
     expect(importers.every((file) => file.startsWith('server/lsp/'))).toBe(true);
     expect(importers.length).toBeGreaterThan(0);
   });
+
+  test('only the editor is spoken to in its language: nothing else takes in texts for their English', () => {
+    expect(files.filter((file) => /\bl10n\.config\(/.test(readFileSync(path.join(root, file), 'utf8')))).toEqual([
+      'server/lsp/language.ts',
+    ]);
+  });
 });

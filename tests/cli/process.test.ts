@@ -72,6 +72,16 @@ describe('the program as a process', () => {
     expect(await run(['check', '-'], { input: sound })).toMatchObject({ code: 0, output: 'no findings in 1 file\n' });
   });
 
+  test('speaks English whatever the language of the machine', async () => {
+    const env = { LANG: 'fr_CA.UTF-8', LC_ALL: 'fr_CA.UTF-8', LANGUAGE: 'fr_CA:fr' };
+    const { output } = await run(['check', '-'], { input: overlapping, env });
+    expect(output).toContain('strata 4 – 9 m begins above the base of 0 – 6 m: 4 – 6 m is logged twice');
+    const record = (given: object) => run(['record', '-', '--format', 'html'], { input: overlapping, env: given });
+    const inFrench = await record(env);
+    expect(inFrench.output).toContain('4 – 6 m is logged twice');
+    expect(inFrench).toEqual(await record({}));
+  });
+
   test('takes the day from the environment', async () => {
     const input = 'began 2026-06-01\n';
     const env = { DRILLHAND_TODAY: '2026-01-01' };
