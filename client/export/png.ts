@@ -1,7 +1,7 @@
 import { Buffer } from 'node:buffer';
 import * as vscode from 'vscode';
-import { resourceRoot } from '../preview/page.ts';
 import type { Previews } from '../preview/previews.ts';
+import { resourceRoot } from '../webview-frame.ts';
 import { drawingSize, pictureSize, withFaces } from './picture-size.ts';
 
 const faces = [

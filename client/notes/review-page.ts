@@ -1,7 +1,6 @@
-import { randomBytes } from 'node:crypto';
 import * as vscode from 'vscode';
-import { resourceRoot } from '../preview/page.ts';
 import type { Words } from '../webview/review-messages.ts';
+import { resourceRoot, webviewFrame } from '../webview-frame.ts';
 
 /** The words that the page's script needs. */
 export const reviewWords = (): Words => ({
@@ -35,21 +34,14 @@ export const reviewOptions = (extension: vscode.Uri): vscode.WebviewOptions & vs
 });
 
 /** The empty page; what it shows is sent to it as messages, and set as text. */
-export function reviewPage(webview: vscode.Webview, extension: vscode.Uri): string {
-  const nonce = randomBytes(16).toString('base64');
-  const resource = (name: string) => webview.asWebviewUri(vscode.Uri.joinPath(resourceRoot(extension), name));
-  const policy = `default-src 'none'; style-src ${webview.cspSource}; script-src 'nonce-${nonce}'`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Drillhand</title>
-<link rel="stylesheet" href="${resource('review.css')}">
-</head>
-<body>
-<main id="review">
+export const reviewPage = (webview: vscode.Webview, extension: vscode.Uri): string =>
+  webviewFrame(webview, extension, {
+    title: vscode.l10n.t('Review of field notes'),
+    style: 'review.css',
+    script: 'review.js',
+    pictures: null,
+    attributes: '',
+    body: `<main id="review">
 <h1 id="title"></h1>
 <p id="keys"></p>
 <div id="actions" role="toolbar"></div>
@@ -57,8 +49,5 @@ export function reviewPage(webview: vscode.Webview, extension: vscode.Uri): stri
 <p id="trouble" role="alert" hidden></p>
 <ul id="file-notes"></ul>
 <ol id="entries"></ol>
-</main>
-<script nonce="${nonce}" src="${resource('review.js')}"></script>
-</body>
-</html>`;
-}
+</main>`,
+  });

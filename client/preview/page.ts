@@ -1,18 +1,5 @@
-import { randomBytes } from 'node:crypto';
 import * as vscode from 'vscode';
-
-const escapes: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
-const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, (mark) => escapes[mark] ?? mark);
-
-/** The folder that a preview may load its script and its style sheet from, and nothing else. */
-export const resourceRoot = (extension: vscode.Uri): vscode.Uri => vscode.Uri.joinPath(extension, 'dist');
+import { escapeHtml, webviewFrame } from '../webview-frame.ts';
 
 /** What the page's own script says, with `{0}` for what it fills in. */
 const spoken = (): Readonly<Record<string, string>> => ({
@@ -43,29 +30,19 @@ const spokenAttributes = (): string =>
     .map(([name, text]) => ` data-${name}="${escapeHtml(text)}"`)
     .join('');
 
-/** The empty page of a preview; what it shows is sent to it as messages. */
-export function previewPage(webview: vscode.Webview, extension: vscode.Uri, document: vscode.Uri): string {
-  const nonce = randomBytes(16).toString('base64');
-  const resource = (name: string) => webview.asWebviewUri(vscode.Uri.joinPath(resourceRoot(extension), name));
-  // Pictures are those that the page makes itself of a drawing that is to be saved.
-  const policy = `default-src 'none'; style-src ${webview.cspSource}; script-src 'nonce-${nonce}'; img-src blob:`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escapeHtml(vscode.l10n.t('Preview'))}</title>
-<link rel="stylesheet" href="${resource('preview.css')}">
-</head>
-<body data-uri="${escapeHtml(document.toString())}"${spokenAttributes()}>
-${toolbar()}
+/** The empty page of a preview; what it shows is sent to it as messages. The record itself is in English. */
+export const previewPage = (webview: vscode.Webview, extension: vscode.Uri, document: vscode.Uri): string =>
+  webviewFrame(webview, extension, {
+    title: vscode.l10n.t('Preview'),
+    style: 'preview.css',
+    script: 'webview.js',
+    // Those that the page makes itself of a drawing that is to be saved.
+    pictures: 'blob:',
+    attributes: ` data-uri="${escapeHtml(document.toString())}"${spokenAttributes()}`,
+    body: `${toolbar()}
 <p id="trouble" role="alert" hidden></p>
 <p id="announcement" class="heard-only" role="status" aria-live="polite"></p>
 <p id="part-hint" class="heard-only" hidden>${escapeHtml(vscode.l10n.t('Enter goes to its line in the text'))}</p>
-<main id="body"></main>
-<div id="tooltip" role="tooltip" hidden></div>
-<script nonce="${nonce}" src="${resource('webview.js')}"></script>
-</body>
-</html>`;
-}
+<main id="body" lang="en"></main>
+<div id="tooltip" role="tooltip" hidden></div>`,
+  });

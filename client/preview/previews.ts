@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import type { CheckerServer } from '../server.ts';
 import type { KeptState } from '../webview/messages.ts';
-import { resourceRoot } from './page.ts';
+import { resourceRoot } from '../webview-frame.ts';
 import { PreviewPanel } from './panel.ts';
 
 const viewType = 'drillhand.preview';
