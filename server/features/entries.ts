@@ -1,4 +1,5 @@
 import type { Depth, Interval, WellLog } from '../model/log.ts';
+import { byLine } from './by-line.ts';
 
 interface Entry {
   readonly line: number;
@@ -56,22 +57,13 @@ const places: Readonly<Record<string, Entries>> = {
 const readingsOf = (test: WellLog['tests'][number]): readonly Entry[] =>
   [test.phases, ...test.observed.map((well) => well.phases)].flat().flatMap((phase) => phase.readings);
 
-const byLineOf = new WeakMap<WellLog, Map<string, ReadonlyMap<number, Entry>>>();
-
-function entriesByLine(log: WellLog, row: string): ReadonlyMap<number, Entry> {
-  const known = byLineOf.get(log) ?? new Map<string, ReadonlyMap<number, Entry>>();
-  byLineOf.set(log, known);
-  const before = known.get(row);
-  if (before !== undefined) return before;
-  const byLine = new Map<number, Entry>();
-  for (const entry of places[row]?.(log) ?? []) if (!byLine.has(entry.line)) byLine.set(entry.line, entry);
-  known.set(row, byLine);
-  return byLine;
-}
+const entriesOf: ReadonlyMap<string, (log: WellLog, line: number) => readonly Entry[]> = new Map(
+  Object.entries(places).map(([row, entries]) => [row, byLine(entries, ({ line }) => line)]),
+);
 
 /** What the typed log holds of one line; null where it keeps nothing of it. */
 export const entryOf = (log: WellLog, row: string, line: number): object | null =>
-  entriesByLine(log, row).get(line) ?? null;
+  entriesOf.get(row)?.(log, line)[0] ?? null;
 
 const isDepth = (value: object): value is Depth => 'datum' in value && 'td' in value;
 

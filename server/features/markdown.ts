@@ -1,7 +1,13 @@
 const marks = /[\\`*_[\]#!|<>~&$@]/g;
 
+/** Letters, figures and marks of a sentence, which Markdown takes for nothing else. */
+const isPlain = (text: string): boolean =>
+  /^[a-z](?:[a-z\d,;.()'-]| (?! ))*(?<! )$/i.test(text) && !text.includes('www');
+
 /** Plain text as Markdown that shows it as it is: no mark of it is read as one, no address becomes a link. */
-export const escapeMarkdown = (text: string): string =>
+export const escapeMarkdown = (text: string): string => (isPlain(text) ? text : escaped(text));
+
+const escaped = (text: string): string =>
   text
     .replace(/\s+/g, ' ')
     .trim()

@@ -6,15 +6,16 @@ import { touches } from '../position.ts';
 import { intervalLines } from './depth.ts';
 import type { HoverSource } from './source.ts';
 
-const dashesOf = (line: Line): readonly Columns[] =>
-  [line.depths, ...line.items.map(({ value }) => value)].flatMap((value) =>
-    value?.kind === 'interval' ? [value.dash] : [],
-  );
+function dashAt({ depths, items }: Line, column: number): Columns | null {
+  if (depths?.kind === 'interval' && touches(depths.dash, column)) return depths.dash;
+  for (const { value } of items) if (value.kind === 'interval' && touches(value.dash, column)) return value.dash;
+  return null;
+}
 
 /** The dash of an interval, which tells how thick it is and, on a line that begins with it, where it begins. */
 export const hoverDash: HoverSource = (place) => {
-  const dash = dashesOf(place.line).find((each) => touches(each, place.at.column));
-  if (dash === undefined) return null;
+  const dash = dashAt(place.line, place.at.column);
+  if (dash === null) return null;
   const markdown = lines(intervalLines(dash.start, place));
   return {
     start: dash.start,

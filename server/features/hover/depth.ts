@@ -5,7 +5,7 @@ import type { Depth, Interval } from '../../model/log.ts';
 import type { Amount } from '../amounts.ts';
 import { areSame, placeSlots } from '../depths.ts';
 import { inBothSystems } from '../display.ts';
-import { depthsIn, entryOf, intervalsIn } from '../entries.ts';
+import { depthsIn, entryOf, intervalsIn, leadingInterval } from '../entries.ts';
 import { touchesSpan } from '../position.ts';
 import type { HoverPlace } from './source.ts';
 
@@ -21,16 +21,21 @@ function entryAt({ snapshot, line, at }: HoverPlace): object | null {
   return line.row === null ? null : entryOf(snapshot.log, line.row, at.line);
 }
 
+/** The depths that most lines begin with, where an entry of the log keeps them. */
+function leadingDepths(entry: object): readonly (Depth | null)[] {
+  const interval = leadingInterval(entry);
+  return interval === null ? [] : [interval.top, interval.bottom];
+}
+
 /** The depth of the log that a number on the line stands for; null for a length that is no place in the hole. */
 export function depthOf(amount: Amount, place: HoverPlace): Depth | null {
   const entry = isPlaceInHole(amount) ? entryAt(place) : null;
   if (entry === null) return null;
   const { start, end } = amount.quantity;
-  return (
-    depthsIn(entry, place.at.line).find(
-      ({ span }) => span.line === place.at.line && span.start <= start && end <= span.end,
-    ) ?? null
-  );
+  const { line } = place.at;
+  const isHere = (depth: Depth | null): depth is Depth =>
+    depth !== null && depth.span.line === line && depth.span.start <= start && end <= depth.span.end;
+  return leadingDepths(entry).find(isHere) ?? depthsIn(entry, line).find(isHere) ?? null;
 }
 
 /** True for a reading of another well, of which neither the ground nor the casing is that of this log. */
@@ -91,7 +96,9 @@ const thicknessText = ({ top, bottom }: Pick<Interval, 'top' | 'bottom'>, unit: 
 function thicknessLine(depth: Depth, place: HoverPlace, unit: Unit): string | null {
   const entry = entryAt(place);
   if (entry === null) return null;
-  const interval = intervalsIn(entry, place.at.line).find(({ top, bottom }) => top === depth || bottom === depth);
+  const ends = ({ top, bottom }: Interval): boolean => top === depth || bottom === depth;
+  const leading = leadingInterval(entry);
+  const interval = leading !== null && ends(leading) ? leading : intervalsIn(entry, place.at.line).find(ends);
   return interval === undefined ? null : thicknessText(interval, unit);
 }
 

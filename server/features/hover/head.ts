@@ -7,9 +7,10 @@ import type { HoverPlace } from './source.ts';
 
 /** A pressure at the head of a flowing well as the height to which its water would stand. Source: hydrostatics, p = ρ g h. */
 export function headOfWater(amount: Amount, { snapshot: { log } }: HoverPlace): string | null {
+  if (amount.slot?.slot !== 'shut-in') return null;
   const unit = unitById(log.units.depth);
   const pressure = siOf(amount, log.units);
-  if (amount.slot?.slot !== 'shut-in' || unit === undefined || pressure === null) return null;
+  if (unit === undefined || pressure === null) return null;
   const isPressure = unitOf(amount, log.units)?.dimension === 'pressure';
   const head = pressure / (WATER_DENSITY * STANDARD_GRAVITY);
   return [

@@ -17,10 +17,10 @@ const materialOf = (place: HoverPlace): PipeMaterial => {
 
 /** The nominal size of pipe that has the outside diameter under the cursor. */
 export function nominalLine(amount: Amount, place: HoverPlace): string | null {
+  if (amount.slot === null || !pipeSlots.has(amount.slot.slot)) return null;
   const inch = unitById('in');
   const outside = siOf(amount, place.snapshot.log.units);
-  if (!pipeSlots.has(amount.slot?.slot ?? '') || outside === null || inch === undefined || outside < exact.inch)
-    return null;
+  if (outside === null || inch === undefined || outside < exact.inch) return null;
   const material = materialOf(place);
   const nominal = nominalOfOutside(outside, material, tolerance);
   if (!nominal.ok) return null;

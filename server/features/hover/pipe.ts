@@ -24,10 +24,10 @@ function basisText(basis: string): string {
 
 /** What the size of a string comes to: outside, wall and inside, and how the outside is known. */
 export function pipeLine(amount: Amount, { snapshot: { log }, line, at }: HoverPlace): string | null {
+  if (amount.slot === null || !sizeSlots.has(amount.slot.slot) || line.row === null) return null;
   const unit = unitById(log.units.diameter);
-  if (!sizeSlots.has(amount.slot?.slot ?? '') || line.row === null || unit === undefined) return null;
   const entry = entryOf(log, line.row, at.line);
-  if (entry === null || !hasSize(entry)) return null;
+  if (entry === null || unit === undefined || !hasSize(entry)) return null;
   const { outsideDiameter, wallThickness, insideDiameter, basis } = entry.size;
   const parts = [
     outsideDiameter === null ? null : l10n.t('outside {0}', both(outsideDiameter, unit)),

@@ -25,14 +25,16 @@ const told: { readonly [K in Atom['kind']]?: Told } = {
     ),
 };
 
-const strangersOf = (line: Line): readonly Atom[] =>
-  line.items.flatMap(({ value }) =>
-    value.kind === 'description' ? value.description.atoms.filter(({ mentions }) => mentions.length === 0) : [],
-  );
+/** The word of a description under the cursor that stands for no term of a list. */
+function strangerAt(line: Line, column: number): Atom | undefined {
+  const item = line.items.find(({ value }) => value.kind === 'description' && touches(value, column));
+  if (item?.value.kind !== 'description') return undefined;
+  return item.value.description.atoms.find((atom) => atom.mentions.length === 0 && touches(atom, column));
+}
 
 /** A word of a description that no list of terms knows, a name or a class symbol. */
 export const hoverStranger: HoverSource = ({ line, at }) => {
-  const word = strangersOf(line).find((each) => touches(each, at.column));
+  const word = strangerAt(line, at.column);
   const markdown = word === undefined ? null : (told[word.kind]?.(word.text) ?? null);
   return word === undefined || markdown === null ? null : { start: word.start, end: word.end, markdown };
 };

@@ -7,7 +7,7 @@ import { listTitle, type Word, wordsOf } from '../words.ts';
 import type { HoverSource } from './source.ts';
 
 const shortForms = (term: Term): string | null =>
-  term.short.length === 0 ? null : l10n.t('Also written: {0}', term.short.map(escapeMarkdown).join(', '));
+  term.short.length === 0 ? null : l10n.t('Also written: {0}', escapeMarkdown(term.short.join(', ')));
 
 const adjective = (term: Term): string | null =>
   term.ground?.adjective === undefined
@@ -30,13 +30,12 @@ export const describeTerm = (list: ListId, term: Term): string =>
     lines([kindOfGround(term), adjective(term), shortForms(term), l10n.t('Source: {0}', escapeMarkdown(term.source))]),
   ]);
 
-/** How the description that a word stands in is read as a whole. */
-function readAs(line: Line, { start, end }: Word): string | null {
+/** How the description that a short form stands in is read as a whole; null for a word that is written in full. */
+function readAs(line: Line, { start, end, term }: Word): string | null {
+  const written = line.text.slice(start, end).toLowerCase();
+  if (written === term.name.toLowerCase() || written === term.ground?.adjective) return null;
   const held = line.items.find(({ value }) => value.kind === 'description' && value.start <= start && end <= value.end);
-  if (held?.value.kind !== 'description') return null;
-  const { long } = held.value;
-  const isSame = line.text.slice(held.value.start, held.value.end) === long;
-  return isSame ? null : l10n.t('The line reads: {0}', escapeMarkdown(long));
+  return held?.value.kind === 'description' ? l10n.t('The line reads: {0}', escapeMarkdown(held.value.long)) : null;
 }
 
 /** The meaning of the term under the cursor. */
