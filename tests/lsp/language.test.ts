@@ -1,85 +1,68 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import type { CodeAction, CodeLens, CompletionItem, Hover, InlayHint } from 'vscode-languageserver-protocol';
+import type { ExportAnswer } from '../../server/lsp/protocol.ts';
 import { type Editor, editorsOfTests } from './editor.ts';
 
-const bundle: unknown = JSON.parse(
-  readFileSync(path.join(import.meta.dirname, '../../client/l10n/bundle.l10n.fr.json'), 'utf8'),
+const french: unknown = JSON.parse(
+  readFileSync(path.resolve(import.meta.dirname, '../../client/l10n/bundle.l10n.fr.json'), 'utf8'),
 );
 
-const uri = 'file:///wells/kestrel-hollow.well';
-const textDocument = { uri };
-const log = [
-  'units m mm',
-  'hole',
-  '  0 - 7.2  254',
-  'strata',
-  '  0 - 3.8  clay',
-  '  - 9  limestone',
-  'casing  0 - 7.2  steel 168.3 x 6.4',
-  '  grout 0 - 7.2 neat cement, 0.29 m3',
-  '',
-].join('\n');
+const uri = 'file:///wells/basalt-rill.well';
+/* An annulus of 0.205 m³ by geometry, with 0.1 m³ placed. */
+const log =
+  'hole\n  0 - 7.2 254\n  - 61 152\ncasing +0.45 - 7.2 steel 168.3 x 6.4\n  shoe 7.2\n  grout 0 - 7.2 neat cement, 0.1 m3';
 
 const startEditor = editorsOfTests();
 
-/** An editor that tells its language by these options, with the log open. */
-async function started(options: unknown): Promise<Editor> {
+/** An editor with the log open, begun with these options. */
+async function editorWith(options: unknown): Promise<Editor> {
   const editor = startEditor();
   await editor.begin(undefined, options);
   await editor.open(uri, log);
   return editor;
 }
 
-const whole = { start: { line: 0, character: 0 }, end: { line: 8, character: 0 } };
+async function groutMessage(editor: Editor, version = 1): Promise<string> {
+  const { diagnostics } = await editor.report(uri, version);
+  return diagnostics.find(({ code }) => code === 'grout-short')?.message ?? '';
+}
 
-const messagesIn = async (editor: Editor): Promise<string[]> =>
-  (await editor.report(uri, 1)).diagnostics.map(({ message }) => message);
+const exported = (editor: Editor, format: string): Promise<ExportAnswer> =>
+  editor.request('drillhand/export', { textDocument: { uri }, format, name: 'basalt-rill' });
 
-const titlesIn = async (editor: Editor): Promise<string[]> => {
+const inEnglish = 'grout 0 – 7.2 m: 0.1 m³ placed, but the annulus alone holds 0.205 m³ (254 mm hole, 168.3 mm casing)';
+
+test('findings and their fixes are worded in the language that the editor speaks', async () => {
+  const editor = await editorWith({ l10n: french });
+  expect(await groutMessage(editor)).toBe(
+    'coulis 0 – 7.2 m\u00a0: 0.1 m³ mis en place, mais l’espace annulaire à lui seul contient 0.205 m³ (trou de 254 mm, tubage de 168.3 mm)\u00a0: une partie en reste vide; consigner ce qui a été pompé de plus, ou marquer le volume d’un ? pour demander à l’équipe',
+  );
   const { diagnostics } = await editor.report(uri, 1);
-  const actions = await editor.request<CodeAction[]>('textDocument/codeAction', {
-    textDocument,
-    range: whole,
-    context: { diagnostics },
+  const actions = await editor.request<readonly { title: string }[]>('textDocument/codeAction', {
+    textDocument: { uri },
+    range: { start: { line: 5, character: 30 }, end: { line: 5, character: 30 } },
+    context: { diagnostics: diagnostics.filter(({ code }) => code === 'grout-short') },
   });
-  return actions.map(({ title }) => title);
-};
-
-const lensesIn = async (editor: Editor): Promise<(string | undefined)[]> =>
-  (await editor.request<CodeLens[]>('textDocument/codeLens', { textDocument })).map(({ command }) => command?.title);
-
-test('a server that is given French answers in French', async () => {
-  const editor = await started({ l10n: bundle });
-  expect(await messagesIn(editor)).toContainEqual(expect.stringMatching(/^aucun sabot/));
-  expect(await titlesIn(editor)).toContain('Permettre missing-shoe sur cette ligne (donner la raison)');
-  expect(await lensesIn(editor)).toContain('2 couches · jusqu’à 9 m');
-  const hints = await editor.request<InlayHint[]>('textDocument/inlayHint', { textDocument, range: whole });
-  expect(hints.map(({ label }) => label)).toContainEqual(expect.stringMatching(/^requis /));
-  const about = await editor.request<Hover>('textDocument/hover', {
-    textDocument,
-    position: { line: 3, character: 2 },
-  });
-  expect(JSON.stringify(about.contents)).toContain('le terrain, par profondeur');
-  const list = await editor.request<{ items: CompletionItem[] }>('textDocument/completion', {
-    textDocument,
-    position: { line: 8, character: 0 },
-  });
-  expect(list.items.find(({ label }) => label === 'water')?.detail).toBe('eau rencontrée, niveaux, qualité');
+  expect(actions.map(({ title }) => title)).toContain('Marquer 0.1 m3 comme douteux, pour le demander à l’équipe');
 });
 
-test('a server that is given no texts answers in English', async () => {
-  const editor = await started({ pages: true });
-  expect(await lensesIn(editor)).toContain('2 layers · down to 9 m');
-  expect(await titlesIn(editor)).toContain('Allow missing-shoe on this line (give the reason)');
+test('a record for others is in English whatever the editor speaks, and its findings are not afterwards', async () => {
+  const [spoken, plain] = [await editorWith({ l10n: french }), await editorWith(null)];
+  for (const format of ['html', 'csv', 'json', 'svg']) {
+    const answer = await exported(spoken, format);
+    expect(answer, format).toEqual(await exported(plain, format));
+    if (format === 'html') expect(answer.files[0]?.text).toContain(inEnglish);
+  }
+  await spoken.change(uri, 2, [{ text: `${log}\n` }]);
+  expect(await groutMessage(spoken, 2)).toMatch(/^coulis 0/);
 });
 
-test.each([[['no', 'texts']], [{ '1 layer': 7 }], ['fr'], [12]])(
-  'texts that cannot be read (%j) are left out and logged, and the server speaks English',
-  async (l10n) => {
-    const editor = await started({ l10n });
-    expect(await lensesIn(editor)).toContain('2 layers · down to 9 m');
-    await editor.until(() => editor.logged.some((message) => message.includes('l10n')), 'the log');
-  },
-);
+test.each([
+  ['a list', ['a', 'b']],
+  ['texts that are none', { 'the string': 7 }],
+])('%s in place of the texts is left out, and told', async (_, broken) => {
+  const editor = await editorWith({ l10n: broken });
+  expect(await groutMessage(editor)).toContain(inEnglish);
+  expect(editor.logged.join('\n')).toContain('the option l10n must give texts by their English');
+});
