@@ -44,7 +44,9 @@ test('findings and their fixes are worded in the language that the editor speaks
     range: { start: { line: 5, character: 30 }, end: { line: 5, character: 30 } },
     context: { diagnostics: diagnostics.filter(({ code }) => code === 'grout-short') },
   });
-  expect(actions.map(({ title }) => title)).toContain('Marquer 0.1 m3 comme douteux, pour le demander à l’équipe');
+  expect(actions.map(({ title }) => title)).toContain(
+    'Marquer 0.1 m3 comme douteux, pour poser la question à l’équipe',
+  );
 });
 
 test('a record for others is in English whatever the editor speaks, and its findings are not afterwards', async () => {

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { termLists } from '../../grammar/terms/index.ts';
 import { rules } from '../../server/rules/index.generated.ts';
 import type { Example, Finding, Rule, Severity } from '../../server/rules/rule.ts';
+import { strangeBundle } from '../client/strange-language.ts';
 import { contextOf, findingsIn } from './checked.ts';
 import { readMarked } from './marked.ts';
 
@@ -23,14 +24,6 @@ const wordsOf = (finding: Finding): string[] => [
   ...(finding.related ?? []).map(({ message }) => message),
   ...(finding.fixes?.() ?? []).map(({ title }) => title),
 ];
-
-const wideLetter = (letter: string): string => String.fromCharCode(letter.charCodeAt(0) + 0xfee0);
-
-/** A text in a language that is nobody's: in guillemets and wide letters, its placeholders kept. */
-const strange = (text: string): string =>
-  `«${text.replace(/\{\d+\}|[A-Za-z]/g, (each) => (each.length === 1 ? wideLetter(each) : each))}»`;
-
-const strangeBundle = new Proxy<{ [key: string]: string }>({}, { get: (_, key) => strange(String(key)) });
 
 /** What the packs say in words of their own, and their names. */
 const clausesIn = (data: unknown): string[] =>
