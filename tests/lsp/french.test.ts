@@ -34,7 +34,7 @@ async function started(options: unknown): Promise<Editor> {
 
 const whole = { start: { line: 0, character: 0 }, end: { line: 8, character: 0 } };
 
-const messagesIn = async (editor: Editor): Promise<string[]> =>
+const messagesIn = async (editor: Editor): Promise<unknown[]> =>
   (await editor.report(uri, 1)).diagnostics.map(({ message }) => message);
 
 const titlesIn = async (editor: Editor): Promise<string[]> => {
