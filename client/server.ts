@@ -14,11 +14,13 @@ import {
   previewRequest,
 } from '../server/lsp/protocol.ts';
 import { lensMiddleware } from './lens/lens.ts';
+import { traceChannel } from './trace.ts';
 
-const clientOptions = (log: vscode.LogOutputChannel): LanguageClientOptions => ({
+const clientOptions = (log: vscode.LogOutputChannel, trace: vscode.LogOutputChannel): LanguageClientOptions => ({
   documentSelector: [{ language: 'drillhand' }],
   synchronize: { configurationSection: 'drillhand' },
   outputChannel: log,
+  traceOutputChannel: trace,
   initializationOptions: { pages: true, asksAgain: true, l10n: vscode.l10n.bundle },
   middleware: lensMiddleware,
 });
@@ -31,13 +33,16 @@ const serverOptions = (module: string): ServerOptions => ({
 /** The language server as the rest of the extension sees it. */
 export class CheckerServer {
   readonly #client: LanguageClient;
+  readonly #trace: vscode.LogOutputChannel;
   readonly #analysed = new vscode.EventEmitter<AnalysedParams>();
   readonly onAnalysed = this.#analysed.event;
   readonly #folderChanged = new vscode.EventEmitter<void>();
   readonly onFolderChanged = this.#folderChanged.event;
 
   constructor(module: string, log: vscode.LogOutputChannel) {
-    this.#client = new LanguageClient('drillhand', 'Drillhand', serverOptions(module), clientOptions(log));
+    this.#trace = traceChannel(log);
+    const options = clientOptions(log, this.#trace);
+    this.#client = new LanguageClient('drillhand', 'Drillhand', serverOptions(module), options);
     this.#client.onNotification(analysedNotification, (params: AnalysedParams) => this.#analysed.fire(params));
     this.#client.onNotification(folderChangedNotification, () => this.#folderChanged.fire());
   }
@@ -58,6 +63,7 @@ export class CheckerServer {
   async stop(): Promise<void> {
     this.#analysed.dispose();
     this.#folderChanged.dispose();
+    this.#trace.dispose();
     if (this.#client.needsStop()) await this.#client.stop();
   }
 
