@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { parse } from 'csv-parse/sync';
 import type { Trouble } from './notes.ts';
 
@@ -67,8 +68,9 @@ function quoted(text: string, delimiter: string, lines: readonly string[]): Cell
     return { rows: rowsOf(parsed(whole, delimiter, '"', ends), lines), troubles: [] };
   } catch {
     const line = (ends.at(-1) ?? 0) + 1;
-    const says =
-      'a quotation mark here opens or closes no cell; the whole table is read with quotation marks as plain characters';
+    const says = l10n.t(
+      'a quotation mark here opens or closes no cell; the whole table is read with quotation marks as plain characters',
+    );
     return { rows: rowsOf(parsed(text, delimiter, null), lines), troubles: [{ line, says }] };
   }
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Context, readLine, startOfFile } from '../../grammar/sections.ts';
 import type { Line, Problem } from '../../grammar/tree.ts';
 import type { Part } from './notes.ts';
@@ -29,18 +30,21 @@ export const readIn = (part: Part, text: string): Line => readLine(text, context
 /** What is wrong with a line; a word that no list knows is kept and is nothing wrong. */
 export const faultsOf = ({ problems }: Line): Problem[] => problems.filter(({ code }) => code !== 'unknown-term');
 
-const codeWords: Readonly<Record<string, string>> = {
-  'no-place': 'has no place on this line',
-  'wrong-kind': 'is a value that this line does not take',
-  'missing-depth': 'lacks its depth',
-  'unexpected-depth': 'is a depth where none belongs',
+const codeWords: Readonly<Record<string, (written: string) => string>> = {
+  'no-place': (written) => l10n.t('"{0}" has no place on this line', written),
+  'wrong-kind': (written) => l10n.t('"{0}" is a value that this line does not take', written),
+  'missing-depth': (written) => l10n.t('"{0}" lacks its depth', written),
+  'unexpected-depth': (written) => l10n.t('"{0}" is a depth where none belongs', written),
 };
+
+const faultText = ({ code, written }: Problem): string =>
+  codeWords[code]?.(written) ?? l10n.t('"{0}" is not read ({1})', written, code);
 
 /** What is wrong with a line in words; null where nothing is. */
 export function faultIn(part: Part, text: string): string | null {
   if (text.trim() === '') return null;
   const line = readIn(part, text);
   const [fault] = faultsOf(line);
-  if (fault !== undefined) return `"${fault.written}" ${codeWords[fault.code] ?? `is not read (${fault.code})`}`;
-  return line.row === null && !text.trimStart().startsWith('#') ? 'not a line of this part' : null;
+  if (fault !== undefined) return faultText(fault);
+  return line.row === null && !text.trimStart().startsWith('#') ? l10n.t('not a line of this part') : null;
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Length, lengthsIn } from './lengths.ts';
 import { type Interval, tokensIn } from './tokens.ts';
 import { tidy } from './typography.ts';
@@ -194,10 +195,10 @@ function columnOf(name: string, header: readonly string[] | null, width: number)
   const at = (header ?? []).findIndex((each) => each.trim().toLowerCase() === name.toLowerCase());
   if (at !== -1) return at;
   if (/^\d+$/.test(name) && Number(name) >= 1 && Number(name) <= width) return Number(name) - 1;
-  const known = header
-    ? `; the columns are ${header.map((each) => `"${each.trim()}"`).join(', ')}`
-    : `; there are ${width} columns, counted from 1`;
-  return { says: `there is no column "${name}"${known}` };
+  const says = header
+    ? l10n.t('there is no column "{0}"; the columns are {1}', name, header.map((each) => `"${each.trim()}"`).join(', '))
+    : l10n.t('there is no column "{0}"; there are {1} columns, counted from 1', name, width);
+  return { says };
 }
 
 /** Reads `from=TopDepth,to=2,description=Litho+Colour`. */
@@ -207,7 +208,7 @@ export function readMap(text: string, header: readonly string[] | null, width: n
     const [, role = '', columns = ''] = /^\s*([a-z]+)\s*=\s*(.+?)\s*$/i.exec(pair) ?? [];
     const name = role.toLowerCase() === 'color' ? 'colour' : role.toLowerCase();
     if (!isRole(name))
-      return { says: `"${pair.trim()}" is none of ${roles.map((each) => `${each}=COLUMN`).join(', ')}` };
+      return { says: l10n.t('"{0}" is none of {1}', pair.trim(), roles.map((each) => `${each}=COLUMN`).join(', ')) };
     for (const each of columns.split('+')) {
       const column = columnOf(each.trim(), header, width);
       if (typeof column !== 'number') return column;
@@ -215,6 +216,6 @@ export function readMap(text: string, header: readonly string[] | null, width: n
     }
   }
   if (!isWhole(map))
-    return { says: 'a map needs the depths (from and to, to alone, interval, or thickness) and description' };
+    return { says: l10n.t('a map needs the depths (from and to, to alone, interval, or thickness) and description') };
   return map;
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 /** The text of a file of notes, and what had to be done for it. */
 export interface DecodedNotes {
   readonly text: string;
@@ -46,11 +47,13 @@ const lineOfByte = (bytes: Uint8Array, fits: (byte: number) => boolean): number 
 
 const inSixteen = (bytes: Uint8Array, encoding: 'utf-16le' | 'utf-16be', how: string): DecodedNotes | NotNotes => {
   const text = decoded(bytes.length % 2 === 0 ? bytes : bytes.subarray(0, -1), encoding);
-  if (text === null) return { reason: `${how}, but its bytes are not; save the file as UTF-8` };
-  return {
-    text,
-    note: `read as ${encoding.toUpperCase()}${bytes.length % 2 === 0 ? '' : '; the last byte is half a character and was left away'}`,
-  };
+  if (text === null) return { reason: l10n.t('{0}, but its bytes are not; save the file as UTF-8', how) };
+  const name = encoding.toUpperCase();
+  const note =
+    bytes.length % 2 === 0
+      ? l10n.t('read as {0}', name)
+      : l10n.t('read as {0}; the last byte is half a character and was left away', name);
+  return { text, note };
 };
 
 /** Windows-1252 from 0x80 to 0x9F (WHATWG Encoding, index windows-1252); Node's own decoder reads these as control characters. */
@@ -68,18 +71,24 @@ const windows1252 = (bytes: Uint8Array): string =>
  */
 export function decodeNotes(bytes: Uint8Array): DecodedNotes | NotNotes {
   const mark = marked(bytes);
-  if (mark !== null) return inSixteen(bytes, mark, `its mark says ${mark.toUpperCase()}`);
+  if (mark !== null) return inSixteen(bytes, mark, l10n.t('its mark says {0}', mark.toUpperCase()));
   const guessed = unmarked(bytes);
-  if (guessed !== null) return inSixteen(bytes, guessed, `it looks like ${guessed.toUpperCase()}`);
+  if (guessed !== null) return inSixteen(bytes, guessed, l10n.t('it looks like {0}', guessed.toUpperCase()));
   if (bytes.includes(0))
     return {
-      reason: `line ${lineOfByte(bytes, (byte) => byte === 0)} has a NUL byte, as in a spreadsheet or picture file; export it as text or CSV`,
+      reason: l10n.t(
+        'line {0} has a NUL byte, as in a spreadsheet or picture file; export it as text or CSV',
+        lineOfByte(bytes, (byte) => byte === 0),
+      ),
     };
   const text = decoded(bytes, 'utf-8');
   if (text !== null) return { text, note: null };
   const line = lineOfByte(bytes, (byte) => byte >= 0x80);
   return {
     text: windows1252(bytes),
-    note: `not UTF-8, so read as Windows-1252; line ${line} is the first with a letter beyond plain ASCII: check it`,
+    note: l10n.t(
+      'not UTF-8, so read as Windows-1252; line {0} is the first with a letter beyond plain ASCII: check it',
+      line,
+    ),
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { DescriptionValue } from '../../grammar/tree.ts';
 import { valueText } from '../../grammar/write.ts';
 import { faultsOf, readIn } from './check.ts';
@@ -27,7 +28,9 @@ function read(words: string): Described | null {
   if (faultsOf(line).length > 0 || value?.kind !== 'description') return null;
   const unknown = value.description.unknown.map((each) => each.text);
   const why =
-    unknown.length === 0 ? [] : [`kept as written, no list has ${unknown.map((each) => `"${each}"`).join(', ')}`];
+    unknown.length === 0
+      ? []
+      : [l10n.t('kept as written, no list has {0}', unknown.map((each) => `"${each}"`).join(', '))];
   const others = line.items.filter(({ slot }) => slot !== 'description');
   if (others.length > 0) return null;
   return { text: valueText(value, text), remark: null, why, value };
@@ -48,16 +51,16 @@ function describeAfresh(words: string): Described {
     .replace(/ ?[:;|]+ ?/g, ', ')
     .replace(/[,. ]+$/, '')
     .trim();
-  if (plain === '' || plain === '?') return unread(null, 'the ground is not told');
+  if (plain === '' || plain === '?') return unread(null, l10n.t('the ground is not told'));
   const whole = foreign.test(plain) ? null : read(plain);
   if (whole !== null) return whole;
   const found = readInPart(words);
   const remark = remarkOf(words);
-  if (found === null) return unread(remark, 'the notation would misread these words; they stand in the remark');
+  if (found === null) return unread(remark, l10n.t('the notation would misread these words; they stand in the remark'));
   return {
     ...found,
     remark,
-    why: ['only a part of the words has its place on the line; the remark has all of them'],
+    why: [l10n.t('only a part of the words has its place on the line; the remark has all of them')],
   };
 }
 

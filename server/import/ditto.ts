@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Described, describe, remarkOf } from './describe.ts';
 
 const mark =
@@ -25,7 +26,7 @@ export function repeated(above: Described | null, change: string): Described {
     return {
       text: '?',
       remark: change === '' ? null : remarkOf(change),
-      why: ['a ditto with nothing above it'],
+      why: [l10n.t('a ditto with nothing above it')],
       value: null,
     };
   if (change === '') return { ...above, remark: null, why: above.why };
@@ -37,6 +38,6 @@ export function repeated(above: Described | null, change: string): Described {
   return {
     ...joined,
     remark: remarkOf(`as above, ${change}`),
-    why: [...joined.why, 'which words of the layer above still hold is for you to say'],
+    why: [...joined.why, l10n.t('which words of the layer above still hold is for you to say')],
   };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { assemble } from './assemble.ts';
 import { faultsOf, readIn } from './check.ts';
 import type { Draft, DraftItem, DraftLayer } from './draft.ts';
@@ -43,8 +44,8 @@ const askUnits = (line: number, mixed: boolean): Question => ({
   about: 'units',
   line,
   says: mixed
-    ? 'depths in feet stand beside depths in metres, and some have no unit: which is it for these?'
-    : 'the notes do not say whether depths are in metres or in feet',
+    ? l10n.t('depths in feet stand beside depths in metres, and some have no unit: which is it for these?')
+    : l10n.t('the notes do not say whether depths are in metres or in feet'),
   answers: ['m', 'ft'],
   blocking: true,
 });
@@ -89,17 +90,23 @@ const none: Made = { lines: [], why: [] };
 function checked(line: NotationLine): Made {
   const [fault] = faultsOf(readIn(line.part, line.text));
   if (fault === undefined) return { lines: [line], why: [] };
-  return { lines: [], why: [`the notation does not read "${line.text}" (${fault.code}: "${fault.written}")`] };
+  return {
+    lines: [],
+    why: [l10n.t('the notation does not read "{0}" ({1}: "{2}")', line.text, fault.code, fault.written)],
+  };
 }
 
 const headKeyword = ({ part, text }: NotationLine): string | null =>
   part === 'head' ? (text.split(' ', 1)[0] ?? null) : null;
 
-const unitNames = { m: 'metres', ft: 'feet' } as const;
-
 const unlikeUnits = (told: DepthUnit): Trouble => ({
   line: 1,
-  says: `the notes say that depths are in ${unitNames[told]}; the other unit was given, and was taken for depths without one`,
+  says:
+    told === 'm'
+      ? l10n.t(
+          'the notes say that depths are in metres; the other unit was given, and was taken for depths without one',
+        )
+      : l10n.t('the notes say that depths are in feet; the other unit was given, and was taken for depths without one'),
 });
 
 /** Turns drafts into entries and their text, now that all of them are known. */
@@ -121,7 +128,8 @@ export function finish({ drafts, told, layers: single, troubles }: Drafted, opti
   };
   const headLine = (line: NotationLine): Made => {
     const keyword = headKeyword(line);
-    if (keyword !== null && seen.has(keyword)) return { lines: [], why: [`a second ${keyword}; the first one stands`] };
+    if (keyword !== null && seen.has(keyword))
+      return { lines: [], why: [l10n.t('a second {0}; the first one stands', keyword)] };
     if (keyword !== null) seen.add(keyword);
     return checked(line);
   };
@@ -181,7 +189,7 @@ function otherQuestions(
           {
             about: 'gallon' as const,
             line: gallon.first,
-            says: 'the notes do not say which gallon they mean',
+            says: l10n.t('the notes do not say which gallon they mean'),
             answers: ['us', 'imp'],
             blocking: false,
           },
@@ -192,7 +200,7 @@ function otherQuestions(
           {
             about: 'dates' as const,
             line: dated.first,
-            says: `"${dated.openDate}" could be two days: is the day or the month first?`,
+            says: l10n.t('"{0}" could be two days: is the day or the month first?', dated.openDate ?? ''),
             answers: ['dmy', 'mdy'],
             blocking: false,
           },
@@ -203,7 +211,7 @@ function otherQuestions(
           {
             about: 'layers' as const,
             line: layered.first,
-            says: 'each layer has one figure, which could be its thickness, its base or its top',
+            says: l10n.t('each layer has one figure, which could be its thickness, its base or its top'),
             answers: ['thickness', 'bases', 'tops'],
             blocking: false,
           },

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Described, describe } from './describe.ts';
 import { afterDitto, repeated } from './ditto.ts';
 import type { DraftLayer } from './draft.ts';
@@ -95,7 +96,7 @@ function onTo(going: Going, base: Length, bare: DepthUnit): Span {
     from: topText(going),
     to: lengthText(base, base.doubtful || rises),
     top,
-    why: rises ? ['its base lies above the base of the layer before; it is marked ?'] : [],
+    why: rises ? [l10n.t('its base lies above the base of the layer before; it is marked ?')] : [],
   };
   going.base = base;
   return span;
@@ -107,7 +108,7 @@ function withThickness(going: Going, thickness: Length, bare: DepthUnit): Span {
   const span: Span = {
     ...noSpan,
     from: topText(going),
-    why: ['its base is not known: the thickness stands on a depth that is not, or in another unit'],
+    why: [l10n.t('its base is not known: the thickness stands on a depth that is not, or in another unit')],
   };
   going.base = 'lost';
   return span;
@@ -127,11 +128,12 @@ function whole(going: Going, from: Length, to: Length, bare: DepthUnit, swapAll:
     from: lengthText(upper, upper.doubtful || doubt),
     to: lengthText(lowerText, lowerText.doubtful || doubt),
     top: Math.min(a, b),
-    why: doubt ? ['its depths stand the other way round; both are marked ?'] : [],
+    why: doubt ? [l10n.t('its depths stand the other way round; both are marked ?')] : [],
   };
 }
 
-const openWhy = 'its figure could be a thickness, a base or a top; say which (--layers thickness, bases or tops)';
+const openWhy = (): string =>
+  l10n.t('its figure could be a thickness, a base or a top; say which (--layers thickness, bases or tops)');
 
 const dashless = (length: Length | null): string => (length ? lengthText(length) : '?');
 
@@ -156,9 +158,9 @@ export function resolveLayers(drafts: readonly DraftLayer[], bare: DepthUnit, gi
     if (how === 'single') {
       openAt ??= at;
       going.base = 'lost';
-      return { ...noSpan, why: [openWhy] };
+      return { ...noSpan, why: [openWhy()] };
     }
-    return { ...noSpan, why: ['its depths are not told'] };
+    return { ...noSpan, why: [l10n.t('its depths are not told')] };
   };
   const layers = drafts.map((draft, at): Layer => {
     const span = spanOf(draft, at);
@@ -185,7 +187,7 @@ function fromTop(draft: DraftLayer, drafts: readonly DraftLayer[], at: number, b
     from: dashless(top),
     to: dashless(nextTop),
     top: top === null ? null : inMetres(top, bare),
-    why: nextTop === null ? ['its base is not told'] : [],
+    why: nextTop === null ? [l10n.t('its base is not told')] : [],
   };
 }
 

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { clausesOf, type Kind, speaksOfWork } from './clauses.ts';
 import { isGround, remarkOf } from './describe.ts';
 import { both, type Draft, type DraftItem, line, nothing, type Outcome } from './draft.ts';
@@ -27,7 +28,7 @@ const longest = 2000;
 
 const notRead = (why: string): Outcome => ({ ...nothing, why: [why] });
 
-const noPlace = 'the notation has no line for it that could be told from these words';
+const noPlace = (): string => l10n.t('the notation has no line for it that could be told from these words');
 
 function readStatement(kind: Kind | null, statement: Statement, open: Open): Outcome {
   switch (kind) {
@@ -74,20 +75,20 @@ function readStatement(kind: Kind | null, statement: Statement, open: Open): Out
     case 'dry':
       return { ...nothing, items: [line('head', 'status dry')] };
     case 'layer':
-      return groundLayer(statement, isGround) ?? notRead(noPlace);
+      return groundLayer(statement, isGround) ?? notRead(noPlace());
     case null:
-      return notRead(noPlace);
+      return notRead(noPlace());
   }
 }
 
 function drawdownAlone(statement: Statement, open: Open): Outcome {
   const [length] = lengthsOf(statement);
-  if (!open.test || length === undefined) return notRead('no test stands above this drawdown');
+  if (!open.test || length === undefined) return notRead(l10n.t('no test stands above this drawdown'));
   const isDrawdown = !/\bto\b|level/i.test(statement.text);
   return {
     ...nothing,
     items: [line('test', `? ${isDrawdown ? 'dd ' : ''}${lengthText(length)}`)],
-    why: ['when the level was read is not told'],
+    why: [l10n.t('when the level was read is not told')],
     depths: [length],
   };
 }
@@ -172,7 +173,7 @@ export function readPlain(lines: readonly string[], first: number, options: Read
     if (text === '')
       return source.trim() === '' ? [] : [{ ...nothing, first: first + at, last: first + at, source: [source] }];
     const outcome =
-      text.length > longest ? notRead(`longer than ${longest} characters`) : readTidied(text, open, options);
+      text.length > longest ? notRead(l10n.t('longer than {0} characters', longest)) : readTidied(text, open, options);
     return [{ ...outcome, first: first + at, last: first + at, source: [source] }];
   });
 }

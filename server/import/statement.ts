@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { matchAt } from '../../grammar/terms/index.ts';
 import type { ListId } from '../../grammar/terms/term.ts';
 import { figureValue, type Length, lengthText } from './lengths.ts';
@@ -121,4 +122,4 @@ export function termsIn(
 
 /** `no place found for "a", "b"`, or nothing. */
 export const notTaken = (left: readonly string[]): string[] =>
-  left.length === 0 ? [] : [`no place found for ${left.map((each) => `"${each}"`).join(', ')}`];
+  left.length === 0 ? [] : [l10n.t('no place found for {0}', left.map((each) => `"${each}"`).join(', '))];

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Cells, cellsOf, type Delimiter, type TableRow } from './cells.ts';
 import {
   type ColumnMap,
@@ -167,8 +168,8 @@ function wordsOf(row: TableRow, { map, table }: Reading): { words: string; why: 
       ? []
       : [
           isLast
-            ? 'cells beyond the last column were joined to the description'
-            : 'cells beyond the last column have no place',
+            ? l10n.t('cells beyond the last column were joined to the description')
+            : l10n.t('cells beyond the last column have no place'),
         ];
   return { words: words.map((word) => tidy(word)).join(', '), why };
 }
@@ -185,26 +186,30 @@ function wellOf(row: TableRow, { map }: Reading, above: Above): { items: DraftIt
 function waterIn(row: TableRow, { map, options }: Reading, { from, to }: Depths['layer']): Outcome {
   const [cell] = cellsAt(row, map.water);
   if (cell === undefined || /^(?:no|none|dry|-+)$/i.test(cell)) return nothing;
-  if (!/\d/.test(cell)) return { ...nothing, why: [`no place found for the water "${cell}"`] };
+  if (!/\d/.test(cell)) return { ...nothing, why: [l10n.t('no place found for the water "{0}"', cell)] };
   return waterFound(statementOf(tidy(cell), options.dates), from && to && { from, to });
 }
 
 function rowOutcome(row: TableRow, reading: Reading, above: Above): Outcome {
   const { items, other } = wellOf(row, reading, above);
-  if (other !== null) return { ...nothing, why: [`a row of another well, "${other}"; one file is one well`] };
+  if (other !== null) return { ...nothing, why: [l10n.t('a row of another well, "{0}"; one file is one well', other)] };
   const found = depthsOf(row, reading);
   const { words, why } = wordsOf(row, reading);
   if (found === null)
     return {
       ...nothing,
       items,
-      why: ['a depth of this row is no length; write it with a point, and its unit behind it'],
+      why: [l10n.t('a depth of this row is no length; write it with a point, and its unit behind it')],
     };
   if (found.layer.how === 'none')
     return {
       ...nothing,
       items,
-      why: [words === '' ? 'an empty row' : 'no depths; if the words belong to the row above, add them there'],
+      why: [
+        words === ''
+          ? l10n.t('an empty row')
+          : l10n.t('no depths; if the words belong to the row above, add them there'),
+      ],
     };
   const [remark] = cellsAt(row, reading.map.remark);
   const water = waterIn(row, reading, found.layer);
@@ -246,7 +251,7 @@ function unusedTrouble({ map, table }: Pick<Reading, 'map' | 'table'>): Trouble[
   return [
     {
       line: header.first,
-      says: `no place for ${unused.map((each) => `"${each}"`).join(', ')}: kept in the comments alone`,
+      says: l10n.t('no place for {0}: kept in the comments alone', unused.map((each) => `"${each}"`).join(', ')),
     },
   ];
 }
@@ -256,7 +261,7 @@ const commaTrouble = (reading: Reading): Trouble[] =>
     ? [
         {
           line: reading.table.rows[0]?.first ?? 1,
-          says: 'the depths of this table have a decimal comma; they were written with a point',
+          says: l10n.t('the depths of this table have a decimal comma; they were written with a point'),
         },
       ]
     : [];
@@ -294,7 +299,7 @@ export function readTable(table: Table, lines: readonly string[], options: ReadO
       cells.filter((row) => row.length > 1),
     )
   ) {
-    return ask('which column is what is not certain from the header and the content', mapByContent(cells));
+    return ask(l10n.t('which column is what is not certain from the header and the content'), mapByContent(cells));
   }
   const reading: Reading = { map, table, lines, options, comma: hasDecimalComma(body, map, table.delimiter) };
   const above: Above = { well: null };

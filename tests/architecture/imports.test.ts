@@ -70,7 +70,7 @@ const layers: Readonly<Record<string, Layer>> = {
   'server/import': {
     values: ['grammar'],
     types: [],
-    packages: ['csv-parse'],
+    packages: ['@vscode/l10n', 'csv-parse'],
     why: 'notes become notation, and only the notation says what they mean',
   },
   'server/drawing': {

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type DraftItem, line, type Outcome } from '../draft.ts';
 import { type Length, lengthText } from '../lengths.ts';
 import type { DepthUnit } from '../notes.ts';
@@ -95,7 +96,8 @@ function rolesOf(statement: Statement): Roles {
   if (first === undefined) return { ...none, depths };
   if (first.parted && size === null) {
     const { depth, size: doubted } = apart(first);
-    const says = `"${statement.text.slice(first.start, first.end)}" could be a length of pipe, or a length and a size; both are marked ?`;
+    const written = statement.text.slice(first.start, first.end);
+    const says = l10n.t('"{0}" could be a length of pipe, or a length and a size; both are marked ?', written);
     return { ...none, bottom: depth, isAmount: true, size: doubted, why: [says], depths };
   }
   if (endsAt(statement, first)) return { ...none, bottom: first, depths };
@@ -113,7 +115,8 @@ const bareSizeText = ({ figure, value }: Length, units: DepthUnit | null): strin
   return value >= least && value <= most ? `${figure} ${unit}` : `${figure}?`;
 };
 
-const amountDoubt = 'the notes tell how much casing, not where its foot stands; its bottom is marked ?';
+const amountDoubt = (): string =>
+  l10n.t('the notes tell how much casing, not where its foot stands; its bottom is marked ?');
 
 /** `casing ? - 20 ft steel 6 in driven` and what else the same words say. */
 export function casingSet(given: Statement): Outcome & { readonly string: StringSoFar } {
@@ -146,9 +149,9 @@ export function casingSet(given: Statement): Outcome & { readonly string: String
   const doubted = lengthsOf(given).length < lengthsOf(statement).length && intervalOf(given)?.to.parted === true;
   const why = [
     ...roles.why,
-    ...(doubted ? ['its inches could belong to the depth or be the size; both are marked ?'] : []),
-    ...(isAmount && roles.why.length === 0 ? [amountDoubt] : []),
-    ...(bottom === null ? ['its depth is not told'] : []),
+    ...(doubted ? [l10n.t('its inches could belong to the depth or be the size; both are marked ?')] : []),
+    ...(isAmount && roles.why.length === 0 ? [amountDoubt()] : []),
+    ...(bottom === null ? [l10n.t('its depth is not told')] : []),
     ...notTaken([...left, ...textsOf(statement, 'share', 'rate', 'mass', 'open-date')]),
   ];
   const items: DraftItem[] = [line('casing', text)];
@@ -184,7 +187,7 @@ export function casingShoe(statement: Statement, above: StringSoFar | null): Out
   return {
     items: [line('casing', shoeText(`${full} shoe`, depth))],
     why: [
-      ...(depth === '?' ? ['its depth is not told'] : []),
+      ...(depth === '?' ? [l10n.t('its depth is not told')] : []),
       ...notTaken(left.filter((each) => !/^(?:drv|drive)$/i.test(each))),
     ],
     depths: length ? [length] : [],

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { line, type Outcome } from '../draft.ts';
 import { lengthText } from '../lengths.ts';
 import type { DepthUnit } from '../notes.ts';
@@ -65,11 +66,11 @@ function filled(statement: Statement, row: FillRow | null): Outcome {
   const [second] = materials.slice(1);
   const remark = loose ? ' ; bentonite, form not told' : '';
   const why = [
-    ...(depth.includes('?') ? ['its depths are not told in full'] : []),
-    ...(material === '?' ? ['its material is not told'] : []),
+    ...(depth.includes('?') ? [l10n.t('its depths are not told in full')] : []),
+    ...(material === '?' ? [l10n.t('its material is not told')] : []),
     ...(second === undefined || second === material
       ? []
-      : [`a second material, "${second}", has no place on the line`]),
+      : [l10n.t('a second material, "{0}", has no place on the line', second)]),
     ...notTaken([...left, ...textsOf(statement, 'share', 'rate', 'pressure', 'open-date')]),
   ];
   return {
@@ -114,6 +115,6 @@ export function wellScreen(given: Statement): Outcome {
       ...textsOf(statement, 'schedule'),
       ...textsOf(statement, 'slot').map((slot) => slotIn(slot, units)),
     ].join(', ');
-  const why = [...(interval ? [] : ['its depths are not told']), ...notTaken([...left, ...rest])];
+  const why = [...(interval ? [] : [l10n.t('its depths are not told')]), ...notTaken([...left, ...rest])];
   return { items: [line('casing', text)], why, depths: interval ? [interval.from, interval.to] : [], openDate: null };
 }

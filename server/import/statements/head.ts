@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { lookup } from '../../../grammar/terms/index.ts';
 import { datesIn } from '../dates.ts';
 import { line, nothing, type Outcome } from '../draft.ts';
@@ -69,7 +70,7 @@ const listed = (takes: 'use' | 'status', value: string): string | null => {
 };
 
 const open = (keyword: string, written: string): string =>
-  `"${written}" could be two days; which one is for you to say (${keyword} stays ?)`;
+  l10n.t('"{0}" could be two days; which one is for you to say ({1} stays ?)', written, keyword);
 
 function dateFact(keyword: string, value: string, options: ReadOptions): Outcome | null {
   const [date, second] = datesIn(value, options.dates);
@@ -77,10 +78,10 @@ function dateFact(keyword: string, value: string, options: ReadOptions): Outcome
   const left = (value.slice(0, date.start) + value.slice(date.end)).replace(/[\s,.;:-]/g, '');
   const why = [
     ...(date.iso === null
-      ? [date.ambiguous ? open(keyword, date.written) : `"${date.written}" is no day of the calendar`]
+      ? [date.ambiguous ? open(keyword, date.written) : l10n.t('"{0}" is no day of the calendar', date.written)]
       : []),
-    ...(date.iso?.endsWith('?') ? [`the century of "${date.written}" is not written; check it`] : []),
-    ...(second !== undefined || left !== '' ? ['only the date was taken'] : []),
+    ...(date.iso?.endsWith('?') ? [l10n.t('the century of "{0}" is not written; check it', date.written)] : []),
+    ...(second !== undefined || left !== '' ? [l10n.t('only the date was taken')] : []),
   ];
   return {
     ...nothing,
@@ -134,7 +135,8 @@ export function headFact(tidied: string, options: ReadOptions): Outcome | null {
     }
     const text = valueText(each, value);
     if (text !== null) return { ...nothing, items: [line('head', text)] };
-    if (mark.trim() !== '') return { ...nothing, why: [`"${value}" is not what a ${each.keyword} line takes`] };
+    if (mark.trim() !== '')
+      return { ...nothing, why: [l10n.t('"{0}" is not what a {1} line takes', value, each.keyword)] };
   }
   return null;
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type DraftItem, line, type Outcome } from '../draft.ts';
 import { type Length, lengthsIn, lengthText } from '../lengths.ts';
 import { intervalOf, lengthsOf, notTaken, ofWork, type Statement, termsIn, wordsOf } from '../statement.ts';
@@ -37,9 +38,9 @@ export function holeDrilled(given: Statement, above: string | null): HoleOutcome
   const items: DraftItem[] = [line('hole', `${depth}, ${said.join(', ')}`)];
   const doubted = lengthsOf(given).length < lengths.length && (size?.doubtful ?? false);
   const why = [
-    ...(doubted ? ['its inches could belong to the depth or be the diameter; both are marked ?'] : []),
-    ...(end ? [] : ['its depth is not told']),
-    ...(size ? [] : ['its diameter is not told']),
+    ...(doubted ? [l10n.t('its inches could belong to the depth or be the diameter; both are marked ?')] : []),
+    ...(end ? [] : [l10n.t('its depth is not told')]),
+    ...(size ? [] : [l10n.t('its diameter is not told')]),
     ...notTaken(left),
   ];
   const depths = interval ? [interval.from, interval.to] : end ? [end] : [];
@@ -49,6 +50,7 @@ export function holeDrilled(given: Statement, above: string | null): HoleOutcome
 /** The total depth. */
 export function totalDepth(statement: Statement): Outcome {
   const [depth] = lengthsOf(statement);
-  if (depth === undefined) return { items: [], why: ['the total depth is not told'], depths: [], openDate: null };
+  if (depth === undefined)
+    return { items: [], why: [l10n.t('the total depth is not told')], depths: [], openDate: null };
   return { items: [{ kind: 'total', depth }], why: [], depths: [depth], openDate: null };
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type DraftItem, line, type Outcome } from '../draft.ts';
 import { lengthText } from '../lengths.ts';
 import { before, intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
@@ -37,8 +38,8 @@ export function yieldTest(statement: Statement): Outcome {
   if (reached !== null) items.push(line('test', reached));
   const { left } = termsIn(wordsOf(statement), ['test-method'], ignored);
   const why = [
-    ...(method === '?' ? ['how the yield was found is not told'] : []),
-    ...(reached !== null && time === undefined ? ['when the level was read is not told'] : []),
+    ...(method === '?' ? [l10n.t('how the yield was found is not told')] : []),
+    ...(reached !== null && time === undefined ? [l10n.t('when the level was read is not told')] : []),
     ...notTaken([...left, ...(interval ? [lengthText(interval.from)] : [])]),
   ];
   return { items, why, depths: level ? [level] : [], openDate: null };

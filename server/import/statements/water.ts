@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type DraftItem, line, type Outcome } from '../draft.ts';
 import { type Length, lengthText } from '../lengths.ts';
 import { after, intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
@@ -30,9 +31,9 @@ export function waterFound(statement: Statement, layer: Interval | null): Outcom
   const unclear = rates.length > 1 && rates.length !== depths.length;
   const shared = rates.length === 1 && depths.length > 1;
   const why = [
-    ...(depths[0] === '?' ? ['the depth of the water is not told'] : []),
-    ...(unclear ? ['which rate belongs to which depth is not told'] : []),
-    ...(shared ? ['one rate stands with several depths; it was put with the last'] : []),
+    ...(depths[0] === '?' ? [l10n.t('the depth of the water is not told')] : []),
+    ...(unclear ? [l10n.t('which rate belongs to which depth is not told')] : []),
+    ...(shared ? [l10n.t('one rate stands with several depths; it was put with the last')] : []),
     ...notTaken(left),
   ];
   const used = interval ? [interval.from, interval.to] : lengths;
@@ -60,9 +61,9 @@ export function staticLevel(statement: Statement): Outcome {
     length === undefined ? '?' : lengthText(isAbove(statement, length) ? { ...length, plus: true } : length);
   const text = ['level', `${depth}${datumOf(statement.text)}`, ...(date === undefined ? [] : [date])].join(' ');
   const why = [
-    ...(length === undefined ? ['the level is not told'] : []),
-    ...(second === undefined ? [] : ['two figures for one level; the first was taken']),
-    ...(open === undefined ? [] : [`"${open}" could be two days, and was left away`]),
+    ...(length === undefined ? [l10n.t('the level is not told')] : []),
+    ...(second === undefined ? [] : [l10n.t('two figures for one level; the first was taken')]),
+    ...(open === undefined ? [] : [l10n.t('"{0}" could be two days, and was left away', open)]),
     ...notTaken([...left, ...textsOf(statement, 'time', 'rate')]),
   ];
   return { items: [line('water', text)], why, depths: length === undefined ? [] : [length], openDate: open ?? null };
@@ -79,7 +80,7 @@ export function lostReturns(statement: Statement): Outcome {
   );
   const depth = interval ? intervalText(interval) : length ? lengthText(length) : '?';
   const text = ['lost', depth, ...terms.map(({ name }) => name)].join(' ');
-  const why = [...(depth === '?' ? ['the depth is not told'] : []), ...notTaken(left)];
+  const why = [...(depth === '?' ? [l10n.t('the depth is not told')] : []), ...notTaken(left)];
   const used = interval ? [interval.from, interval.to] : length ? [length] : [];
   return { items: [line('drilling', text)], why, depths: used, openDate: null };
 }

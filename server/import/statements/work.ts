@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { line, nothing, type Outcome } from '../draft.ts';
 import { lengthText } from '../lengths.ts';
 import { intervalOf, lengthsOf, notTaken, type Statement, termsIn, textsOf, wordsOf } from '../statement.ts';
@@ -18,7 +19,7 @@ export function pumpSet(statement: Statement): Outcome {
     ...(depth ? [`set ${lengthText(depth)}`] : []),
   ];
   const why = notTaken([...left, ...more.map((each) => lengthText(each))]);
-  if (said.length === 0) return { ...nothing, why: ['nothing about the pump is told'] };
+  if (said.length === 0) return { ...nothing, why: [l10n.t('nothing about the pump is told')] };
   return { items: [line('work', `pump ${said.join(', ')}`)], why, depths: depth ? [depth] : [], openDate: null };
 }
 
@@ -66,7 +67,7 @@ export function hydrofractured(statement: Statement): Outcome {
     ...rates.slice(0, 2).map((rate, at) => `${labels[at]} ${rate}`),
   ];
   const why = [
-    ...(interval ? [] : ['its depths are not told']),
+    ...(interval ? [] : [l10n.t('its depths are not told')]),
     ...notTaken(left.filter((each) => !/^(?:before|after)$/i.test(each))),
   ];
   return {
