@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { TextField } from '../../model/log.ts';
 import type { Related } from '../rule.ts';
 import type { FolderReport } from './rule.ts';
@@ -25,7 +26,9 @@ function sharing(wells: readonly FolderWell[], textOf: (well: FolderWell) => Tex
 function namesText(wells: readonly FolderWell[]): string {
   const [first, second] = wells;
   if (second === undefined) return first?.name ?? '';
-  return wells.length === 2 ? `${first?.name} and ${second.name}` : `${first?.name} and ${wells.length - 1} more`;
+  return wells.length === 2
+    ? l10n.t('{0} and {1}', first?.name ?? '', second.name)
+    : l10n.t('{0} and {1} more', first?.name ?? '', wells.length - 1);
 }
 
 /** One report for each well whose text others have too; `words` gets the text and the others' names. */
@@ -40,7 +43,8 @@ export function reportsOfSame(
     if (text === null) return [];
     const related = others.slice(0, mostShown).flatMap((each): Related[] => {
       const there = textOf(each);
-      return there === null ? [] : [{ file: each.file, span: there.span, message: `${there.text} in ${each.name}` }];
+      if (there === null) return [];
+      return [{ file: each.file, span: there.span, message: l10n.t('{0} in {1}', there.text, each.name) }];
     });
     return [{ file: well.file, span: text.span, message: words(text.text, namesText(others)), related }];
   };

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { depthText, lengthText } from '../../messages.ts';
 import type { FolderContext, FolderReport, FolderRule } from '../rule.ts';
 import type { FolderWell } from '../well.ts';
@@ -28,6 +29,24 @@ const heightsAround = (well: FolderWell, { near }: FolderContext): readonly numb
     .map((each) => waterHeight(each.well))
     .filter((height) => height !== null);
 
+const below = (level: string, apart: string, wells: number): string =>
+  l10n.t(
+    'the static level of {0} stands {1} below that of {2} wells within {3} m, by elevation; look whether the level is from the top of the casing, the ground level is right, and the well had recovered',
+    level,
+    apart,
+    wells,
+    reach,
+  );
+
+const above: typeof below = (level, apart, wells) =>
+  l10n.t(
+    'the static level of {0} stands {1} above that of {2} wells within {3} m, by elevation; look whether the level is from the top of the casing, the ground level is right, and the well had recovered',
+    level,
+    apart,
+    wells,
+    reach,
+  );
+
 function reportOf(well: FolderWell, context: FolderContext): FolderReport[] {
   const height = waterHeight(well);
   if (height === null || well.level === null) return [];
@@ -42,7 +61,11 @@ function reportOf(well: FolderWell, context: FolderContext): FolderReport[] {
     {
       file: well.file,
       span: well.level.span,
-      message: `the static level of ${depthText(well.level.depth, units)} stands ${lengthText(Math.round(apart * 10) / 10, units)} ${height < usual ? 'below' : 'above'} that of ${around.length} wells within ${reach} m, by elevation; look whether the level is from the top of the casing, the ground level is right, and the well had recovered`,
+      message: (height < usual ? below : above)(
+        depthText(well.level.depth, units),
+        lengthText(Math.round(apart * 10) / 10, units),
+        around.length,
+      ),
     },
   ];
 }

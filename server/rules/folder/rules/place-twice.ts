@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { lengthText } from '../../messages.ts';
 import type { FolderReport, FolderRule } from '../rule.ts';
 import type { FolderWell, Neighbour } from '../well.ts';
@@ -22,15 +23,28 @@ const isAny = (well: FolderWell, kinds: ReadonlySet<string>): boolean => well.ki
 const isSaid = (a: FolderWell, b: FolderWell): boolean =>
   a.continues || b.continues || isAny(a, takesTurns) || isAny(b, takesTurns) || (isAny(a, nested) && isAny(b, nested));
 
+const samePlace = (other: string): string =>
+  l10n.t(
+    'this well stands at the very place of {0}; correct one place, or say what the wells are to each other (status replacement or abandoned, use monitoring for a nest)',
+    other,
+  );
+
+const nearPlace = (apart: string, other: string): string =>
+  l10n.t(
+    'this well stands {0} from {1}; correct one place, or say what the wells are to each other (status replacement or abandoned, use monitoring for a nest)',
+    apart,
+    other,
+  );
+
 function reportOf({ file, place, units }: FolderWell, { well, metres }: Neighbour): FolderReport[] {
   if (place === null || well.place === null) return [];
-  const apart = metres < 0.1 ? 'at the very place of' : `${lengthText(Math.round(metres * 10) / 10, units)} from`;
+  const apart = lengthText(Math.round(metres * 10) / 10, units);
   return [
     {
       file,
       span: place.span,
-      message: `this well stands ${apart} ${well.name}; correct one place, or say what the wells are to each other (status replacement or abandoned, use monitoring for a nest)`,
-      related: [{ file: well.file, span: well.place.span, message: `place of ${well.name}` }],
+      message: metres < 0.1 ? samePlace(well.name) : nearPlace(apart, well.name),
+      related: [{ file: well.file, span: well.place.span, message: l10n.t('place of {0}', well.name) }],
     },
   ];
 }

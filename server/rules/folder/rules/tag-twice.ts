@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { shortened } from '../../messages.ts';
 import type { FolderRule } from '../rule.ts';
 import { reportsOfSame } from '../same-text.ts';
@@ -21,6 +22,6 @@ export const rule: FolderRule = {
       wells.filter(({ continues }) => !continues),
       ({ tag }) => tag,
       (text, others) =>
-        `the tag ${shortened(text)} is also in ${others}; read it on the casing and correct one of them`,
+        l10n.t('the tag {0} is also in {1}; read it on the casing and correct one of them', shortened(text), others),
     ),
 };

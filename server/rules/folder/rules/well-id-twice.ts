@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { shortened } from '../../messages.ts';
 import type { FolderRule } from '../rule.ts';
 import { reportsOfSame } from '../same-text.ts';
@@ -28,6 +29,10 @@ export const rule: FolderRule = {
       wells.filter(({ continues }) => !continues),
       ({ id }) => id,
       (text, others) =>
-        `the well id ${shortened(text)} is also in ${others}; give each well its own, or say that one log goes on from the other (status deepened)`,
+        l10n.t(
+          'the well id {0} is also in {1}; give each well its own, or say that one log goes on from the other (status deepened)',
+          shortened(text),
+          others,
+        ),
     ),
 };
