@@ -25,7 +25,7 @@ async function editorWith(options: unknown): Promise<Editor> {
 
 async function groutMessage(editor: Editor, version = 1): Promise<string> {
   const { diagnostics } = await editor.report(uri, version);
-  return diagnostics.find(({ code }) => code === 'grout-short')?.message ?? '';
+  return `${diagnostics.find(({ code }) => code === 'grout-short')?.message}`;
 }
 
 const exported = (editor: Editor, format: string): Promise<ExportAnswer> =>
