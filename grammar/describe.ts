@@ -1,10 +1,22 @@
-import { problem } from './atoms.ts';
-import type { Description } from './terms/description.ts';
+import type { Description, DescriptionText } from './terms/description.ts';
 import { descriptionLists, longForm, nearest } from './terms/index.ts';
 import type { Problem } from './tree.ts';
 
-/** The words of a description that no list knows, each with its near names. */
-export const descriptionProblems = (description: Description): Problem[] =>
-  description.unknown.map((each) =>
-    problem('unknown-term', each, each.text, nearest(each.text, descriptionLists, 3).map(longForm)),
-  );
+/** A word that no list knows; its near names are looked for when someone asks for them. */
+function unknownWord({ text, start, end }: DescriptionText): Problem {
+  let near: readonly string[] | null = null;
+  return {
+    code: 'unknown-term',
+    start,
+    end,
+    written: text,
+    get meant() {
+      near ??= nearest(text, descriptionLists, 3).map(longForm);
+      return near;
+    },
+    facts: {},
+  };
+}
+
+/** The words of a description that no list knows. */
+export const descriptionProblems = (description: Description): Problem[] => description.unknown.map(unknownWord);

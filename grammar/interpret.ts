@@ -3,14 +3,15 @@ import { descriptionProblems } from './describe.ts';
 import { emptyQuantity } from './empty-quantity.ts';
 import { fits, isLengthLike, isMilitaryTime } from './fits.ts';
 import { nearWords } from './near.ts';
+import { nameNumbers } from './numbered-names.ts';
 import { type RawLine, readRawLine } from './raw-line.ts';
 import type { Columns } from './span.ts';
 import { type Row, rowById, type Slot } from './table.ts';
 import { type Description, type Pieces, readDescription, writeDescription } from './terms/description.ts';
 import { matchAt, nearest, normalise } from './terms/index.ts';
-import type { Piece } from './terms/pieces.ts';
+import { doubtsWord, type Piece } from './terms/pieces.ts';
 import type { ListId, Term } from './terms/term.ts';
-import type { DescriptionValue, Interval, Item, Problem, Product, Quantity, Value } from './tree.ts';
+import type { DescriptionValue, Doubt, Interval, Item, Problem, Product, Quantity, Value } from './tree.ts';
 import { units } from './units.ts';
 
 /** What a line says, by the row of the table that reads it. */
@@ -569,6 +570,7 @@ const pieceKind = (atom: Atom): Piece['kind'] | null => {
   if (atom.kind === 'word') return 'word';
   if (atom.kind === 'text') return 'name';
   if (atom.kind === 'symbol') return 'symbol';
+  if (atom.kind === 'unknown') return 'doubt';
   if (atom.kind !== 'mark') return null;
   if (atom.mark === 'bracket') return 'comma';
   return atom.mark === 'other' || atom.mark === 'at' ? null : atom.mark;
@@ -593,6 +595,8 @@ function piecesOf(raw: RawLine, atoms: readonly Atom[]): Piece[] {
   return pieces;
 }
 
+const isMeasure = (atom: Atom | undefined): boolean => atom?.kind === 'quantity' || atom?.kind === 'unknown';
+
 /** The number of atoms of a label that stands before a value; 0 where none does. */
 function labelLength(row: Row, raw: RawLine, atoms: readonly Atom[], from: number): number {
   const textOf = (atom: Atom | undefined): string => (atom ? normalise(raw.plain.slice(atom.start, atom.end)) : '');
@@ -600,13 +604,14 @@ function labelLength(row: Row, raw: RawLine, atoms: readonly Atom[], from: numbe
   const entries = labelsOf(row).get(isWord(first) ? normalise(first.text) : textOf(first));
   if (!entries) return 0;
   const found = entries.find(
-    ({ words }) =>
-      words.every((word, k) => word === textOf(atoms[from + k])) && atoms[from + words.length]?.kind === 'quantity',
+    ({ words }) => words.every((word, k) => word === textOf(atoms[from + k])) && isMeasure(atoms[from + words.length]),
   );
   return found?.words.length ?? 0;
 }
 
 const isComma = (atom: Atom): boolean => atom.kind === 'mark' && atom.mark === 'comma';
+
+const saysSomething = ({ kind }: Atom): boolean => kind === 'word' || kind === 'text' || kind === 'symbol';
 
 /** Takes the description out of a strata line's atoms; what is left are its values and their labels. */
 function splitDescription(row: Row, raw: RawLine, atoms: readonly Atom[]): { described: Atom[]; rest: Atom[] } {
@@ -616,15 +621,14 @@ function splitDescription(row: Row, raw: RawLine, atoms: readonly Atom[]): { des
     const atom = atoms[k];
     if (!atom) continue;
     const words = isComma(atom) ? 0 : labelLength(row, raw, atoms, k);
-    const valueOrBad = pieceKind(atom) === null && atom.kind !== 'mark';
     if (words > 0) {
-      rest.push(...atoms.slice(k, k + words));
-      k += words - 1;
-    } else if (valueOrBad) rest.push(atom);
-    else if (pieceKind(atom) === null) rest.push(atom);
+      rest.push(...atoms.slice(k, k + words + 1));
+      k += words;
+    } else if (pieceKind(atom) === null || (atom.kind === 'unknown' && k === 0)) rest.push(atom);
     else described.push(atom);
   }
-  return { described, rest };
+  if (described.some(saysSomething)) return { described, rest };
+  return { described: [], rest: atoms.filter((atom) => atom.kind === 'unknown' || rest.includes(atom)) };
 }
 
 /** The pieces of a strata line's description, read from its text. */
@@ -638,9 +642,7 @@ class WrittenPieces implements Pieces {
   }
 
   get pieces(): readonly Piece[] {
-    const raw = readRawLine(this.#text);
-    const { described } = splitDescription(rowById('strata.line'), raw, splitGlued(raw.atoms.slice(this.#from)));
-    return piecesOf(raw, described);
+    return strataParts(rowById('strata.line'), readRawLine(this.#text), this.#from).pieces;
   }
 }
 
@@ -648,12 +650,14 @@ class WrittenPieces implements Pieces {
 class ReadDescriptionValue implements DescriptionValue {
   readonly kind = 'description';
   readonly description: Description;
+  readonly doubts: readonly Doubt[];
   readonly start: number;
   readonly end: number;
   readonly #written: Pieces;
 
-  constructor(description: Description, written: Pieces, start: number, end: number) {
+  constructor(description: Description, written: Pieces, doubts: readonly Doubt[], { start, end }: Columns) {
     this.description = description;
+    this.doubts = doubts;
     this.#written = written;
     this.start = start;
     this.end = end;
@@ -664,24 +668,38 @@ class ReadDescriptionValue implements DescriptionValue {
   }
 }
 
+const noDoubts: readonly Doubt[] = [];
+
+function doubtsOf(pieces: readonly Piece[]): readonly Doubt[] {
+  if (pieces.every(({ kind }) => kind !== 'doubt')) return noDoubts;
+  return pieces.flatMap(({ kind, start, end }, at): Doubt[] =>
+    kind === 'doubt' ? [{ about: doubtsWord(pieces, at) ? 'word' : 'more', start, end }] : [],
+  );
+}
+
 /** A layer has most often nothing beside its depths and its description. */
 function onlyDepths(rest: readonly Atom[]): Interpreted | null {
   const [first] = rest;
   return rest.length === 1 && first?.kind === 'interval' ? { depths: first, items: [], problems: [] } : null;
 }
 
-function interpretStrata(row: Row, raw: RawLine, atoms: readonly Atom[], from: number): Interpreted {
-  const { described, rest } = splitDescription(row, raw, atoms);
+/** A layer's line taken apart: the pieces of its description, and its values with their labels. */
+function strataParts(row: Row, raw: RawLine, from: number): { pieces: readonly Piece[]; rest: readonly Atom[] } {
+  const { described, rest } = splitDescription(row, raw, nameNumbers(raw.text, splitGlued(raw.atoms.slice(from))));
+  return { pieces: piecesOf(raw, described), rest };
+}
+
+function interpretStrata(row: Row, raw: RawLine, from: number): Interpreted {
+  const { pieces, rest } = strataParts(row, raw, from);
   const interpreted = onlyDepths(rest) ?? new LineReader(row, raw, rest).read();
   const { problems } = interpreted;
-  const pieces = piecesOf(raw, described);
   const [first, last] = [pieces.find((p) => p.kind !== 'comma'), pieces.findLast((p) => p.kind !== 'comma')];
   if (!first || !last) return interpreted;
   const written = new WrittenPieces(raw.text, from);
   const description = readDescription(pieces, written);
   const at = between(first, last);
-  const value = new ReadDescriptionValue(description, written, at.start, at.end);
-  const item: Item = { slot: 'description', label: null, value, start: at.start, end: at.end };
+  const value = new ReadDescriptionValue(description, written, doubtsOf(pieces), at);
+  const item: Item = { slot: 'description', label: null, value, ...at };
   const others = interpreted.items.filter((each) => each.slot !== 'description');
   return {
     depths: interpreted.depths,
@@ -733,6 +751,6 @@ function splitCounts(row: Row, raw: RawLine, atoms: readonly Atom[]): readonly A
 
 /** Reads the atoms of a line, from `from` on, by a row of the table. */
 export function interpret(row: Row, raw: RawLine, from: number): Interpreted {
-  const atoms = splitCounts(row, raw, splitGlued(raw.atoms.slice(from)));
-  return row.id === 'strata.line' ? interpretStrata(row, raw, atoms, from) : new LineReader(row, raw, atoms).read();
+  if (row.id === 'strata.line') return interpretStrata(row, raw, from);
+  return new LineReader(row, raw, splitCounts(row, raw, splitGlued(raw.atoms.slice(from)))).read();
 }

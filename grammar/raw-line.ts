@@ -22,7 +22,7 @@ export interface RawLine {
 /** No line of a log is longer; what is longer is no log, and is not read. */
 export const longestLine = 10_000;
 
-const firstWord = /^[\s\ufeff]*([A-Za-z][A-Za-z-]*)(?=\s|$)/;
+const firstWord = /^[\s\ufeff]*([A-Za-z][A-Za-z-]*)(?![\p{L}\d-])/u;
 
 /** The bodies that are kept as text, so that `;` and `#` in them mean nothing. */
 const isText = (plain: string): boolean => {
@@ -57,6 +57,13 @@ function allowOf(text: string, start: number): Allow | null {
 const allowProblems = (allow: Allow | null, text: string): Problem[] =>
   allow && allow.reason === '' ? [problem('allow-without-reason', allow, text.slice(allow.start, allow.end))] : [];
 
+/** What stands between a header's keyword and its text: nothing, a comma, or a mark that is none of the notation's. */
+const leadOf = (plain: string, from: number): { readonly length: number; readonly problems: readonly Problem[] } => {
+  const [lead = '', mark = ''] = /^(?:,|\s*([:=]))/.exec(plain.slice(from)) ?? [];
+  const at = { start: from + lead.length - 1, end: from + lead.length };
+  return { length: lead.length, problems: mark === '' ? [] : [problem('stray-mark', at, mark)] };
+};
+
 function readText(text: string, plain: string): RawLine {
   const word = firstWord.exec(plain);
   const keyword = word?.[1] ?? '';
@@ -64,11 +71,21 @@ function readText(text: string, plain: string): RawLine {
   const first: Word = { kind: 'word', text: keyword, start, end: start + keyword.length };
   const tail = /(?:^|\s)(#\s*allow\s.*)$/i.exec(plain);
   const end = tail ? plain.length - (tail[1]?.length ?? 0) : text.length;
-  const rest = trimmed(text, first.end, end);
+  const lead = leadOf(plain, first.end);
+  const rest = trimmed(text, first.end + lead.length, end);
   const allow = tail ? allowOf(plain, end) : null;
   const atoms: Atom[] = rest.text === '' ? [first] : [first, rest];
   const comment = tail ? trimmed(text, end, text.length) : null;
-  return { text, plain, atoms, first, remark: null, comment, allow, problems: allowProblems(allow, plain) };
+  return {
+    text,
+    plain,
+    atoms,
+    first,
+    remark: null,
+    comment,
+    allow,
+    problems: [...lead.problems, ...allowProblems(allow, plain)],
+  };
 }
 
 const tooLong = (text: string): RawLine => ({

@@ -7,7 +7,7 @@ import { readPlace } from './place.ts';
 import { type RawLine, readRawLine } from './raw-line.ts';
 import { keywords, type Row, rowById, rowByKeyword, table } from './table.ts';
 import { lookup } from './terms/index.ts';
-import type { Item, Keyword, Line, Problem } from './tree.ts';
+import type { Item, Keyword, Line, Problem, Text } from './tree.ts';
 
 /** What a line must know of the lines above it. */
 export interface Context {
@@ -66,28 +66,37 @@ function opens(row: Row, raw: RawLine): boolean {
   return next.kind === 'quantity' && isLengthLike(next);
 }
 
+/** Where the remark or the comment of a line begins. */
+const endOfBody = ({ plain, remark, comment }: RawLine): number =>
+  Math.min(remark ? plain.lastIndexOf(';', remark.start) : plain.length, comment?.start ?? plain.length);
+
 const wordItems = (raw: RawLine, start: number, slot: string): Item[] => {
-  const end = Math.min(
-    raw.remark ? raw.plain.lastIndexOf(';', raw.remark.start) : raw.plain.length,
-    raw.comment?.start ?? raw.plain.length,
-  );
+  const end = endOfBody(raw);
   return [...raw.plain.slice(start, end).matchAll(/[^\s,]+/g)].map((found) => {
     const at = { start: start + found.index, end: start + found.index + found[0].length };
     return { slot, label: null, value: { kind: 'text', text: found[0], ...at }, ...at };
   });
 };
 
+/** The text of a header; behind a keyword that was misspelt it has been taken apart, and is put together again. */
+function textOf(raw: RawLine, from: number): Text | null {
+  const [first, last] = [raw.atoms[from], raw.atoms.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  if (first.kind === 'text' && first === last) return first;
+  const { start, end } = { start: first.start, end: last.end };
+  return { kind: 'text', text: raw.text.slice(start, end), start, end };
+}
+
 /** What follows a keyword, by the way its row is read. */
 function bodyOf(row: Row, raw: RawLine, from: number): Interpreted {
   const after = raw.first?.end ?? 0;
   if (row.body === 'words') return { depths: null, items: wordItems(raw, after, row.id), problems: [] };
   if (row.body === 'place') {
-    const end = raw.comment?.start ?? (raw.remark ? raw.plain.lastIndexOf(';', raw.remark.start) : raw.plain.length);
-    return { depths: null, ...readPlace(raw.plain, after, end) };
+    return { depths: null, ...readPlace(raw.plain, after, endOfBody(raw)) };
   }
   if (row.body === 'text') {
-    const text = raw.atoms[from];
-    if (text?.kind !== 'text') return nothing;
+    const text = textOf(raw, from);
+    if (text === null) return nothing;
     const { start, end } = text;
     return { depths: null, items: [{ slot: row.id, label: null, value: text, start, end }], problems: [] };
   }

@@ -95,12 +95,18 @@ export interface TermValue extends Columns {
   readonly term: Term;
 }
 
+/** A question mark in a description: of the word that it is glued to, or of what nobody wrote down. */
+export interface Doubt extends Columns {
+  readonly about: 'word' | 'more';
+}
+
 /** What a strata line says of the ground. */
 export interface DescriptionValue extends Columns {
   readonly kind: 'description';
   readonly description: Description;
   /** The canonical long form. */
   readonly long: string;
+  readonly doubts: readonly Doubt[];
 }
 
 /** Several values of one slot, as `1.5 4 6.7`. */

@@ -1,6 +1,6 @@
 import type { Sense } from './index.ts';
 import { descriptionLists, isNear, longForm, matchAt } from './index.ts';
-import type { Piece } from './pieces.ts';
+import { doubtsWord, type Piece } from './pieces.ts';
 import type { ListId, Term } from './term.ts';
 
 /** A term within an atom. */
@@ -118,14 +118,22 @@ const isSlip = (word: string): boolean => {
   return slip;
 };
 
+const rockUnits = /^(?:Shales?|Limestones?|Sandstones?|Siltstones?|Mudstones?|Dolomites?|Dolostones?|Granites?|Beds?)$/;
+
+const colours: readonly ListId[] = ['colour', 'shade'];
+
+/** `Caly Shale` names a unit of rock; `Gery Shale` is a colour misspelt. */
+const namesRock = (word: string, next: string): boolean => rockUnits.test(next) && !isNear(word, colours);
+
 const kindOfStranger = (word: string, next: string | undefined): AtomKind => {
   const key = word.toLowerCase().replaceAll('.', '');
   if (fillers.has(key)) return 'filler';
   if (unitWords.has(key) || positionWords.has(key)) return 'filler';
   if (classSymbol.test(word)) return 'symbol';
   if (!hasLetter(word)) return 'unknown';
-  const named = next !== undefined && unitWords.has(next.toLowerCase().replaceAll('.', ''));
-  return named || (isCapitalised(word) && !isSlip(word)) ? 'name' : 'unknown';
+  if (next !== undefined && unitWords.has(next.toLowerCase().replaceAll('.', ''))) return 'name';
+  if (!isCapitalised(word)) return 'unknown';
+  return !isSlip(word) || (next !== undefined && namesRock(word, next)) ? 'name' : 'unknown';
 };
 
 /** Words that blanks or glued dashes join, beside the pieces that they come from. */
@@ -235,6 +243,18 @@ const markAtom = (piece: Piece, parted: boolean): Atom | null => {
   return sense === null ? null : knownAtom(sense, 'with', place);
 };
 
+const doubtful = (atom: Atom): Atom => ({
+  ...atom,
+  text: `${atom.text}?`,
+  members: atom.members.map((member, at) => (at === atom.members.length - 1 ? `${member}?` : member)),
+});
+
+/** Puts the question mark to the word that it doubts. */
+const takeDoubt = (atoms: Atom[], pieces: readonly Piece[], at: number): void => {
+  const last = atoms.at(-1);
+  if (last && doubtsWord(pieces, at)) atoms[atoms.length - 1] = doubtful(last);
+};
+
 /** One atom for each term, link, symbol, name and unknown word, in the written order. */
 export const singleAtoms = (pieces: readonly Piece[]): readonly Atom[] => {
   const atoms: Atom[] = [];
@@ -246,6 +266,11 @@ export const singleAtoms = (pieces: readonly Piece[]): readonly Atom[] => {
       atomsOfRun(run, parted, atoms);
       at = next;
       parted = false;
+      continue;
+    }
+    if (piece.kind === 'doubt') {
+      takeDoubt(atoms, pieces, at);
+      at += 1;
       continue;
     }
     const atom = markAtom(piece, parted);

@@ -343,24 +343,28 @@ const formsOfLength = (length: number): readonly NearForm[] => {
 
 const nearnessLimit = (length: number): number => (length <= 3 ? 1 : length <= 6 ? 2 : 3);
 
-/** Up to `count` terms of `lists` whose forms are spelled nearly like `form`, nearest first. */
+/** Up to `count` terms of `lists` whose forms are spelled nearly like `form`, nearest first, and those that are written so before those of which it is a short form. */
 export const nearest = (form: string, lists: readonly ListId[], count: number): readonly Sense[] => {
   const key = normalise(form);
   const limit = nearnessLimit(key.length);
   const letters = lettersOf(key);
-  const best = new Map<string, { sense: Sense; far: number }>();
+  const best = new Map<string, { sense: Sense; far: number; short: number }>();
   const tryForm = (known: NearForm): void => {
     if (bitsOf(letters ^ known.letters) > 2 * limit) return;
     const far = distance(key, known.form, limit);
     const sense = far > limit ? null : senseIn(known.senses, lists);
     if (sense === null) return;
-    const name = `${sense.list} ${longForm(sense)}`;
-    if (far < (best.get(name)?.far ?? limit + 1)) best.set(name, { sense, far });
+    const long = longForm(sense);
+    const short = known.form === normalise(long) ? 0 : 1;
+    const name = `${sense.list} ${long}`;
+    const before = best.get(name);
+    if (before === undefined || far < before.far || (far === before.far && short < before.short))
+      best.set(name, { sense, far, short });
   };
   for (let length = key.length - limit; length <= key.length + limit; length += 1)
     for (const known of formsOfLength(length)) tryForm(known);
   return [...best.values()]
-    .sort((a, b) => a.far - b.far || longForm(a.sense).localeCompare(longForm(b.sense), 'en'))
+    .sort((a, b) => a.far - b.far || a.short - b.short || longForm(a.sense).localeCompare(longForm(b.sense), 'en'))
     .slice(0, count)
     .map(({ sense }) => sense);
 };

@@ -1,7 +1,7 @@
 import type { Atom } from './atoms.ts';
 import type { Description } from './description.ts';
 import { descriptionLists, matchAt } from './index.ts';
-import type { Piece } from './pieces.ts';
+import { doubtsWord, type Piece } from './pieces.ts';
 import type { Segment } from './segments.ts';
 import { hasOwnQualities, isFrozen, isSeen, materialOf } from './segments.ts';
 
@@ -182,9 +182,14 @@ const membersOf = (atoms: readonly Atom[]): { readonly words: readonly string[];
 
 const isOneTerm = (atoms: readonly Atom[]): boolean => atoms.length === 1 && atoms[0]?.members.length === 1;
 
+/** True where `w/o 12` would become `no 12`, which is a name. */
+const becomesNumbered = (atoms: readonly Atom[]): boolean =>
+  atoms.some(({ kind, text }, at) => kind === 'amount' && text === 'no' && /^\d{1,2}$/.test(atoms[at + 1]?.text ?? ''));
+
 /** False where long forms side by side would be read as another term than those that they stand for. */
 const readsAsMeant = (atoms: readonly Atom[]): boolean => {
   if (isOneTerm(atoms)) return true;
+  if (becomesNumbered(atoms)) return false;
   const { words, ends } = membersOf(atoms);
   let start = 0;
   for (const end of ends) {
@@ -218,13 +223,16 @@ const withSymbolsMarked = (parts: readonly (readonly Atom[])[]): readonly (reado
   );
 };
 
+const asksMore = (pieces: readonly Piece[]): readonly string[] =>
+  pieces.flatMap(({ kind, text }, at) => (kind === 'doubt' && !doubtsWord(pieces, at) ? [text] : []));
+
 /**
- * The long form: the principal material first, its colour second, the rest as written. The written order stays where moving
+ * The long form: the principal material first, its colour second, the rest as written, a lone question mark last. The written order stays where moving
  * could change what a word qualifies, and the written words where their long forms would be read otherwise.
  */
 export const writeDescription = (description: Description, pieces: readonly Piece[]): string => {
   const parts = laidOut(description);
   if (!parts.every(isSound)) return asWritten(pieces);
   const marked = description.symbols.length === 0 ? parts : withSymbolsMarked(parts);
-  return marked.map(wordsOf).join(', ');
+  return [...marked.map(wordsOf), ...asksMore(pieces)].join(', ');
 };

@@ -30,12 +30,15 @@ function partsOf(value: Value): readonly (Value | null)[] | null {
 }
 
 function ask(value: Value, found: Found): void {
+  if (value.kind === 'description')
+    for (const doubt of value.doubts) found(doubt, doubt.about === 'word' ? 'doubtful' : 'unknown');
   for (const part of partsOf(value) ?? []) if (part !== null) ask(part, found);
   const kind = kindOf(value);
   if (kind !== null) found(value, kind);
 }
 
 function isOpen(value: Value): boolean {
+  if (value.kind === 'description') return value.doubts.length > 0;
   if (value.kind === 'interval') return (value.from !== null && isOpen(value.from)) || isOpen(value.to);
   return kindOf(value) !== null || (partsOf(value)?.some((part) => part !== null && isOpen(part)) ?? false);
 }

@@ -2,12 +2,14 @@ import { spanAt } from '../../grammar/span.ts';
 import type { Problem, ProblemCode } from '../../grammar/tree.ts';
 import { keepAsRemark, overwrite } from './fixes.ts';
 import { shortened } from './messages.ts';
-import type { Fix, Report, Rule, RuleContext } from './rule.ts';
+import type { Fix, Report, Rule, RuleContext, Severity } from './rule.ts';
 
 export type ProblemOnLine = Problem & { readonly line: number };
 
 export interface Wording {
   readonly message: (problem: ProblemOnLine) => string;
+  /** In place of the rule's own, where a problem weighs more. */
+  readonly severity?: (problem: ProblemOnLine) => Severity | null;
   /** True where the first of what was probably meant may be written without a look. */
   readonly safe?: boolean;
   /** In place of "write what was meant"; `text` is the line. */
@@ -36,11 +38,15 @@ const shown = (problem: ProblemOnLine): ProblemOnLine => ({
   ),
 });
 
-const reportOf = (problem: ProblemOnLine, { message, safe, fixes }: Wording, { tree }: RuleContext): Report => ({
-  span: spanAt(problem.line, problem),
-  message: message(shown(problem)),
-  fixes: () => fixes?.(problem, tree.lines[problem.line]?.text ?? '') ?? fixesOfMeant(problem, safe),
-});
+function reportOf(problem: ProblemOnLine, { message, severity, safe, fixes }: Wording, { tree }: RuleContext): Report {
+  const weight = severity?.(problem) ?? null;
+  return {
+    span: spanAt(problem.line, problem),
+    message: message(shown(problem)),
+    ...(weight && { severity: weight }),
+    fixes: () => fixes?.(problem, tree.lines[problem.line]?.text ?? '') ?? fixesOfMeant(problem, safe),
+  };
+}
 
 /** The check of a rule that puts one code of the grammar's problems into words. */
 export const ofProblem =

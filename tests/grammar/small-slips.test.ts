@@ -70,6 +70,44 @@ describe('names of the ground', () => {
     expect(codesOf('strata\n 0 - 5 Limstone and Grvel')).toEqual(['unknown-term', 'unknown-term']);
     expect(strataOf('0 - 5 Caly, grey')?.names).toEqual([]);
   });
+
+  test('one letter away from a material are kept where a unit of rock follows, a colour misspelt is not', () => {
+    for (const text of ['Caly Shale', 'Caly Beds', 'Sandd Member', 'Caly Fm.']) {
+      expect(codesOf(`strata\n 0 - 5 ${text}`)).toEqual([]);
+    }
+    expect(problemsOf('strata\n 0 - 5 Gery Shale')).toMatchObject([
+      { code: 'unknown-term', meant: ['grey', 'very', 'dry'] },
+    ]);
+    expect(codesOf('strata\n 0 - 5 Caly shale')).toEqual(['unknown-term']);
+  });
+
+  test('are offered in the order of their nearness, whole words before short forms', () => {
+    expect(problemsOf('strata\n 0 - 5 caly')[0]?.meant[0]).toBe('clay');
+  });
+
+  test.each([
+    ['No. 6 coal, black', 'No. 6', 'coal', 'No. 6 coal, black'],
+    ['no 2 sd', 'no 2', 'sand', 'no 2 sand'],
+    ['Herrin No. 6? coal', 'No. 6', 'coal', 'Herrin No. 6? coal'],
+    ['shale, #4 seam', '#4', 'shale', 'shale, #4 seams'],
+  ])('%s has the number of a seam', (text, name, principal, long) => {
+    const stratum = strataOf(`0 - 5 ${text}`);
+    expect(stratum?.names).toContain(name);
+    expect(stratum?.principal?.id).toBe(principal);
+    expect(stratum?.materials.map(({ amount }) => amount)).toEqual([null]);
+    expect(stratum?.description).toBe(long);
+    expect(stratum?.grain).toBeNull();
+    expect(codesOf(`strata\n 0 - 5 ${text}`)).toEqual([]);
+  });
+
+  test('are no numbers of seams where a size or the lack of something is meant', () => {
+    expect(strataOf('0 - 5 shale, no coal')?.materials.map(({ id, amount }) => [id, amount])).toEqual([
+      ['shale', null],
+      ['coal', 'no'],
+    ]);
+    expect(strataOf('0 - 5 gravel, no 60 mm')?.names).toEqual([]);
+    expect(strataOf('0 - 5 gravel, no 60 mm')?.grain?.value).toBeCloseTo(0.06, 9);
+  });
 });
 
 describe('a mass', () => {
@@ -93,6 +131,47 @@ describe('a lone question mark', () => {
   test('behind pump asks for its kind', () => {
     expect(codesOf('pump ?')).toEqual([]);
     expect(logOf('pump ?').questions).toMatchObject([{ kind: 'unknown' }]);
+  });
+});
+
+describe('a question mark in a description', () => {
+  const questionsOf = (text: string) =>
+    logOf(`strata\n 0 - 10 ${text}`).questions.map(({ kind, span }) => [
+      kind,
+      text.slice(span.start - 8, span.end - 8),
+    ]);
+
+  test('doubts the word that it is glued to, and else asks what nobody wrote down', () => {
+    expect(questionsOf('brn? clay')).toEqual([['doubtful', '?']]);
+    expect(questionsOf('clay ?')).toEqual([['unknown', '?']]);
+    expect(questionsOf('clay?, ?, wet')).toEqual([
+      ['doubtful', '?'],
+      ['unknown', '?'],
+    ]);
+  });
+
+  test('stays in the long form and takes nothing from what is read', () => {
+    const stratum = logOf('strata\n 0 - 10 brn? slty cl ?').strata[0];
+    expect(stratum?.description).toBe('silty clay, brown?, ?');
+    expect(stratum?.principal?.id).toBe('clay');
+  });
+
+  test('is the size of its grains behind their label', () => {
+    expect(logOf('strata\n 0 - 10 gravel to ?').strata[0]?.grain).toMatchObject({ value: null });
+  });
+});
+
+describe('the text of a header', () => {
+  const ownerOf = (text: string) => logOf(text).header.owner?.text;
+
+  test.each([
+    ['owner? Larkspur Fold', '? Larkspur Fold', []],
+    ['owner, Larkspur Fold', 'Larkspur Fold', []],
+    ['owner: Larkspur Fold', 'Larkspur Fold', ['stray-mark']],
+    ['onwer Larkspur Fold', 'Larkspur Fold', ['near-keyword']],
+  ])('%s is kept', (text, owner, codes) => {
+    expect(ownerOf(text)).toBe(owner);
+    expect(codesOf(text)).toEqual(codes);
   });
 });
 

@@ -80,15 +80,24 @@ function separator(row: Row, before: Item, item: Item): string {
   return ', ';
 }
 
+/** True where feet and the inches behind them would be read as one length with only blanks between them. */
+const wouldJoin = (before: string, next: string): boolean =>
+  /(?:\bft|')$/.test(before) && /^\d[\d./ -]*\s?(?:in\b|")/.test(next);
+
 function joined(row: Row, parts: readonly { item: Item; text: string }[]): string {
   let out = '';
   let before: Item | null = null;
   for (const { item, text } of parts) {
-    out += before ? `${separator(row, before, item)}${text}` : text;
+    const blanks = before ? separator(row, before, item) : '';
+    out += `${blanks.trim() === '' && wouldJoin(out, text) ? ',' : ''}${blanks}${text}`;
     before = item;
   }
   return out;
 }
+
+/** Texts that blanks part from each other, with a comma where blanks alone would not. */
+const parted = (texts: readonly string[]): readonly string[] =>
+  texts.map((text, at) => (wouldJoin(text, texts.slice(at + 1).find((next) => next !== '') ?? '') ? `${text},` : text));
 
 /** Rows whose first item is a column of its own. */
 const firstColumn: Readonly<Record<string, string>> = {
@@ -137,12 +146,15 @@ export function depthCells({ depths, text }: Line): Pick<Cells, 'top' | 'bottom'
 export function cellsOf(line: Line): Cells {
   const own = rowById(line.row ?? '');
   const row = readingRow(line);
+  const depths = depthCells(line);
+  const [top = '', bottom = '', ...columns] = parted([depths.top, depths.bottom, ...columnsOf(row, line)]);
   return {
-    ...depthCells(line),
+    ...depths,
+    ...(depths.interval ? { bottom } : { top }),
     kind: kindOf(own, line),
     row: row.id,
     group: `${own.where} ${line.section}`,
     keyword: line.keyword ? line.keyword.written.toLowerCase() : '',
-    columns: columnsOf(row, line),
+    columns,
   };
 }

@@ -4,6 +4,7 @@ import { type Context, readLine, startOfFile } from '../../../grammar/sections.t
 import type { Line, Tree } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import { type Cells, cellsOf, isWritable } from './cells.ts';
+import { keepsFigures } from './kept.ts';
 import { fitsIn, inOneBlank, layOut, ownWidths, type Widths, widened } from './layout.ts';
 
 /** Where remarks and comments begin, where the line leaves room. */
@@ -120,6 +121,7 @@ function layLine(line: Line, cells: Cells, widths: Widths, context: Context): st
 
 function saysTheSame(line: Line, text: string, context: Context): boolean {
   if (inOneBlank(text) === inOneBlank(line.text)) return true;
+  if (!keepsFigures(line.text, text)) return false;
   const again = readLine(text, context).line;
   const problems = line.problems.filter((each) => each.code !== 'interval-without-dash');
   return meaningOf(again) === meaningOf({ ...line, problems });
