@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type FolderSettings, noFolderSettings, settingsFile } from '../folder/folder-settings.ts';
 import { isPackFile, ownPacksOf, type PackFile, readPackFile } from '../folder/own-packs.ts';
 import { type FileProblem, readFolderSettings } from '../folder/read-settings.ts';
@@ -145,6 +146,11 @@ export class FolderFiles {
   #twice(uri: string, file: PackFile): FileProblem[] {
     const other = [...this.#packs].find(([each, pack]) => each < uri && sameId(pack, file));
     if (!other) return [];
-    return [{ offset: 0, message: `the id "${file.id}" is also that of ${other[1].name}; give each pack its own` }];
+    return [
+      {
+        offset: 0,
+        message: l10n.t('the id "{0}" is also that of {1}; give each pack its own', file.id, other[1].name),
+      },
+    ];
   }
 }

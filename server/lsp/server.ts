@@ -91,7 +91,7 @@ export function startServer(connection: Connection, world: World): void {
     if (trouble !== null) session.warn(trouble);
     session.begin(params.capabilities ?? {}, params.initializationOptions);
     for (const uri of foldersIn(params)) roots.add(uri);
-    return initializeResult;
+    return initializeResult();
   });
   connection.onInitialized(
     guarded(session, 'beginning', async (to) => {
