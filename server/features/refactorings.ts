@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import type { Selection } from './code-actions.ts';
 import type { Change } from './refactorings/change.ts';
@@ -39,3 +40,7 @@ export const refactoringChanges = (
   id: string,
   name: string,
 ): readonly Change[] => all.find((each) => each.id === id)?.changes(snapshot, selection, name) ?? [];
+
+/** Why one that was offered comes to no change, for the user. */
+export const refactoringRefusal = (snapshot: Snapshot, selection: Selection, id: string, name: string): string =>
+  all.find((each) => each.id === id)?.refusal?.(snapshot, selection, name) ?? l10n.t('There is nothing to change.');

@@ -9,7 +9,7 @@ import {
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { type Action, fixAllAction, quickFixActions, type Selection } from '../features/code-actions.ts';
 import type { Change } from '../features/refactorings/change.ts';
-import { refactoringChanges, refactorings } from '../features/refactorings.ts';
+import { refactoringChanges, refactoringRefusal, refactorings } from '../features/refactorings.ts';
 import { codeActionOf, fixAllKind, placeOf, positionOf } from './convert.ts';
 import { onDocument, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
@@ -66,7 +66,9 @@ function resolved(action: CodeAction, session: Session): CodeAction {
   const { uri, version, id, name, selection } = deferred;
   const snapshot = session.snapshot(uri);
   if (snapshot === null || snapshot.version !== version) return action;
-  return { ...action, edit: editOf(uri, refactoringChanges(snapshot, selection, id, name)) };
+  const changes = refactoringChanges(snapshot, selection, id, name);
+  if (changes.length === 0) session.tell(refactoringRefusal(snapshot, selection, id, name));
+  return { ...action, edit: editOf(uri, changes) };
 }
 
 const resolveAction: Registration = (connection, session) => {

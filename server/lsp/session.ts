@@ -200,6 +200,13 @@ export class Session {
     this.folder.checkAnew();
   }
 
+  /** Shows the user a message that waits for no answer. */
+  tell(message: string): void {
+    this.connection
+      .sendNotification(ShowMessageNotification.type, { type: MessageType.Warning, message })
+      .catch((error) => this.fail('showing a message', error));
+  }
+
   warn(message: string): void {
     this.connection.console.warn(message);
   }
@@ -261,9 +268,7 @@ export class Session {
     for (const message of troubles) {
       if (this.#toldOfSettings.has(message)) continue;
       this.#toldOfSettings.add(message);
-      this.connection
-        .sendNotification(ShowMessageNotification.type, { type: MessageType.Warning, message })
-        .catch((error) => this.fail('telling of the settings', error));
+      this.tell(message);
     }
   }
 

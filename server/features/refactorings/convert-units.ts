@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { parseLines } from '../../../grammar/index.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import { exact } from '../../../grammar/units.ts';
@@ -5,9 +6,9 @@ import type { Snapshot } from '../../analysis/snapshot.ts';
 import type { FileUnits } from '../../model/log.ts';
 import { type Amount, amountsOf, siOf } from '../amounts.ts';
 import { type Change, changedLines, changeOf, withPieces } from './change.ts';
-import { type Conversion, conversionOf } from './convert-units/conversion.ts';
+import { type Conversion, conversionsOf } from './convert-units/conversion.ts';
 import { isAsRead, isSlotNumber, piecesOf } from './convert-units/pieces.ts';
-import { unitsChange } from './convert-units/units-line.ts';
+import { unitsBefore, unitsChange, unitsLineOf } from './convert-units/units-line.ts';
 import type { Refactoring } from './refactoring.ts';
 
 /** Thousandths of an inch in a metre. */
@@ -31,19 +32,22 @@ const leftOpen = 1.5e-4;
 const sameValue = (a: number | null, b: number | null | undefined): boolean =>
   a === null || b == null ? a === (b ?? null) : Math.abs(a - b) <= leftOpen * Math.abs(a) + Number.EPSILON;
 
-/** True where every line of the new text says what it said before. */
-function saysTheSame({ tree }: Snapshot, after: readonly string[], { from, to }: Conversion): boolean {
-  const lines = (all: readonly Line[]) => all.filter(({ row }) => row !== 'units');
-  const before = lines(tree.lines);
-  const read = lines(parseLines(after).lines);
-  return (
-    before.length === read.length &&
-    before.every((line, at) => {
-      const sense = senseOf(line, from);
-      const again = read[at] === undefined ? [] : senseOf(read[at], to);
-      return sense.length === again.length && sense.every((value, each) => sameValue(value, again[each]));
-    })
-  );
+function saysTheSame(before: Line, after: Line | undefined, { from, to }: Conversion): boolean {
+  const sense = senseOf(before, from);
+  const again = after === undefined ? [] : senseOf(after, to);
+  return sense.length === again.length && sense.every((value, at) => sameValue(value, again[at]));
+}
+
+/** The number of the first line that would come to say something else; null where none would. */
+function firstChanged({ tree }: Snapshot, after: readonly string[], conversion: Conversion): number | null {
+  const read = parseLines(after).lines.filter(({ row }) => row !== 'units');
+  let at = -1;
+  for (const [number, line] of tree.lines.entries()) {
+    if (line.row === 'units') continue;
+    at += 1;
+    if (!saysTheSame(line, read[at], conversion)) return number;
+  }
+  return null;
 }
 
 function lineChanges({ tree, lines }: Snapshot, conversion: Conversion): readonly Change[] {
@@ -54,30 +58,72 @@ function lineChanges({ tree, lines }: Snapshot, conversion: Conversion): readonl
   });
 }
 
-function changes(snapshot: Snapshot): readonly Change[] {
-  const conversion = conversionOf(snapshot.log.units);
-  const ofUnits = conversion === null ? null : unitsChange(snapshot, conversion);
-  if (conversion === null || ofUnits === null || !snapshot.tree.lines.every(isAsRead)) return [];
-  const all = [ofUnits, ...lineChanges(snapshot, conversion)];
-  return saysTheSame(snapshot, changedLines(snapshot.lines, all), conversion) ? all : [];
+/** The changes of a file, or the line that stands in the way, and why. */
+type Outcome = { readonly changes: readonly Change[] } | { readonly line: number; readonly why: string };
+
+function converted(snapshot: Snapshot, conversion: Conversion): Outcome {
+  const ofUnits = unitsChange(snapshot, conversion);
+  if (ofUnits === null) {
+    const why = l10n.t('its units cannot be turned there and back; write them as "{0}"', 'units m mm');
+    return { line: unitsLineOf(snapshot), why };
+  }
+  const unread = snapshot.tree.lines.findIndex((line) => !isAsRead(line));
+  if (unread >= 0) return { line: unread, why: l10n.t('a number on it is not spelled as it is read') };
+  const changes = [ofUnits, ...lineChanges(snapshot, conversion)];
+  const line = firstChanged(snapshot, changedLines(snapshot.lines, changes), conversion);
+  return line === null
+    ? { changes }
+    : { line, why: l10n.t('a value on it could not be told from another on the way back; give it its unit') };
 }
 
-const titles = { us: 'Convert the file to feet and inches', metric: 'Convert the file to metres and millimetres' };
+const ways = (snapshot: Snapshot): readonly Conversion[] => conversionsOf(snapshot.log.units, unitsBefore(snapshot));
+
+const wordsOf = ({ to }: Conversion): string => `${to.depth} ${to.diameter}`;
+
+function titleOf(conversion: Conversion): string {
+  const words = wordsOf(conversion);
+  if (conversion.isBack) return l10n.t('Convert the file back to the units that it came from: {0}', words);
+  if (words === 'ft in') return l10n.t('Convert the file to feet and inches');
+  return words === 'm mm'
+    ? l10n.t('Convert the file to metres and millimetres')
+    : l10n.t('Convert the file to metres and centimetres');
+}
+
+/** A file in one system converts one way, whatever the way is called. */
+const wayNamed = (snapshot: Snapshot, name: string): Conversion | undefined => {
+  const all = ways(snapshot);
+  return all.find((way) => wordsOf(way) === name) ?? (all.length === 1 ? all[0] : undefined);
+};
+
+function outcomeOf(snapshot: Snapshot, name: string): Outcome | null {
+  const way = wayNamed(snapshot, name);
+  return way === undefined ? null : converted(snapshot, way);
+}
 
 /**
  * The whole file in the other system of units, so that the same change once more gives the text that was there. Plain
  * numbers change by `exact-number.ts`. Pipe, slots and bags keep their trade sizes, fractions and figures such as `.3`
  * their form: they get their unit written behind them. What already stands in a unit of the other system stays, set off
- * by two blanks more, so that the way back knows it. It suggests itself at the units line.
+ * by two blanks more, so that the way back knows it. A file of both systems goes to either; what it came from is noted
+ * behind its units line, where the way back takes it off. It suggests itself at the units line.
  */
 export const convertUnits: Refactoring = {
   id: 'convert-units',
   kind: 'refactor.rewrite',
   offers: (snapshot, selection, asked) => {
-    const conversion = conversionOf(snapshot.log.units);
     const suggestsItself = snapshot.tree.lines[selection.first.line]?.row === 'units';
-    if (conversion === null || !(asked || suggestsItself)) return [];
-    return [{ name: 'all', title: conversion.toUs ? titles.us : titles.metric }];
+    if (!(asked || suggestsItself)) return [];
+    return ways(snapshot).map((way) => ({ name: wordsOf(way), title: titleOf(way) }));
   },
-  changes,
+  changes: (snapshot, _, name) => {
+    const outcome = outcomeOf(snapshot, name);
+    return outcome !== null && 'changes' in outcome ? outcome.changes : [];
+  },
+  refusal: (snapshot, _, name) => {
+    const outcome = outcomeOf(snapshot, name);
+    if (outcome === null || 'changes' in outcome) return null;
+    const { line, why } = outcome;
+    const text = (snapshot.lines[line] ?? '').trim();
+    return l10n.t('The file was not converted. Line {0} stands in the way: {1} ({2}).', line + 1, why, text);
+  },
 };

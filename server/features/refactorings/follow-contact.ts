@@ -59,4 +59,5 @@ export const followContact: Refactoring = {
     const contact = partedContact(snapshot, first.line);
     return contact === null ? [] : [changeTo(contact)];
   },
+  refusal: null,
 };

@@ -57,4 +57,5 @@ export const missingSection: Refactoring = {
     const row = table.find(({ id }) => id === name);
     return row === undefined ? [] : [appended(snapshot, sectionOfQuestions(row))];
   },
+  refusal: null,
 };

@@ -19,6 +19,8 @@ export interface Refactoring {
   readonly offers: (snapshot: Snapshot, selection: Selection, asked: boolean) => readonly Offer[];
   /** The change of one of its offers; none where there turns out to be nothing to do. */
   readonly changes: (snapshot: Snapshot, selection: Selection, name: string) => readonly Change[];
+  /** Why an offer comes to nothing, for the user; asked where there is no change. Null where it can only be that all is so already. */
+  readonly refusal: ((snapshot: Snapshot, selection: Selection, name: string) => string | null) | null;
 }
 
 /** The lines that a selection touches. */

@@ -96,4 +96,5 @@ export const remarkToLine: Refactoring = {
     if (line === undefined || told === null) return [];
     return [changeOf(first.line, line.text, withoutRemark(line)), added(snapshot, told)];
   },
+  refusal: null,
 };

@@ -91,4 +91,5 @@ export const rewriteTerms: Refactoring = {
       ? changesIn(snapshot, 0, snapshot.lines.length - 1, way)
       : changesIn(snapshot, first, last, way);
   },
+  refusal: null,
 };

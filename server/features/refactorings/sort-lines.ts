@@ -105,4 +105,5 @@ export const sortLines: Refactoring = {
     const section = sectionAt(snapshot, first.line);
     return section === undefined ? [] : runsOf(snapshot, section).flatMap((run) => changeOfRun(run, snapshot));
   },
+  refusal: null,
 };

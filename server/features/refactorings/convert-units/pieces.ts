@@ -6,6 +6,7 @@ import type { Piece } from '../change.ts';
 import type { Conversion } from './conversion.ts';
 import { convertedNumber, isPlainNumber, type UnitPair } from './exact-number.ts';
 import { type Group, groupsOfLine } from './groups.ts';
+import { barePairs } from './unit-pairs.ts';
 
 /** Slots of things that are bought by their size. */
 const tradeSizes = new Set(['size', 'nominal', 'outside', 'inside', 'coupling', 'slot', 'bags', 'bag-mass']);
@@ -43,6 +44,12 @@ const gapOf = (quantity: Quantity, text: string): Columns => ({
 const bareUnitOf = (role: Role, { depth, diameter }: FileUnits): string | null =>
   role === 'depth' ? depth : role === 'diameter' ? diameter : null;
 
+/** The pair by which a bare number goes from the file's unit to the one that takes its place; null where they are one. */
+const barePair = (role: Role, { from, to }: Conversion): UnitPair | null => {
+  const units = [bareUnitOf(role, from), bareUnitOf(role, to)];
+  return barePairs.find(({ us, metric }) => units.includes(us) && units.includes(metric)) ?? null;
+};
+
 const pairOf = (id: string, { pairs, toUs }: Conversion): UnitPair | null =>
   pairs.find((pair) => id === (toUs ? pair.metric : pair.us)) ?? null;
 
@@ -56,7 +63,7 @@ const converted = (quantity: Quantity, text: string, pair: UnitPair, { toUs }: C
 
 function bareGroup(group: Group, text: string, conversion: Conversion): readonly Piece[] {
   const unit = bareUnitOf(group.role, conversion.from);
-  const pair = unit === null ? null : pairOf(unit, conversion);
+  const pair = barePair(group.role, conversion);
   const known = group.quantities.filter(hasNumber);
   const last = known.at(-1);
   if (unit === null || pair === null || last === undefined) return [];
@@ -76,6 +83,7 @@ function keptGroup(carrier: Quantity, group: Group, text: string, { from, to }: 
   const gap = gapOf(carrier, text);
   const width = gap.end - gap.start;
   const unit = spelled(carrier, text);
+  if (!group.isLast || bareUnitOf(group.role, from) === bareUnitOf(group.role, to)) return [];
   if (unit === bareUnitOf(group.role, from)) return blanks(gap, 1);
   if (unit !== bareUnitOf(group.role, to)) return [];
   return width > 0 ? blanks(gap, -1) : [{ start: gap.end, end: carrier.unitAt?.end ?? gap.end, text: '' }];
@@ -95,33 +103,71 @@ function convertedGroup(carrier: Quantity, group: Group, text: string, conversio
   return [...numbers, { ...unitAt, text: conversion.toUs ? pair.us : pair.metric }];
 }
 
+const isKept = ({ slot, quantities }: Group): boolean =>
+  tradeSizes.has(slot ?? '') || !quantities.filter(hasNumber).every(isPlain);
+
+const carrierOf = ({ quantities }: Group): Quantity | null =>
+  quantities.findLast(({ unitAt }) => unitAt !== null) ?? null;
+
 function unitGroup(group: Group, text: string, conversion: Conversion): readonly Piece[] {
-  const carriers = group.quantities.filter(({ unitAt }) => unitAt !== null);
-  const [carrier] = carriers;
-  const known = group.quantities.filter(hasNumber);
-  if (carrier === undefined || known.length === 0) return [];
-  const isKept = tradeSizes.has(group.slot ?? '') || !known.every(isPlain);
-  if (isKept)
-    return carriers.length === 1 && carrier === known.at(-1) ? keptGroup(carrier, group, text, conversion) : [];
-  if (carriers.length === 1) return convertedGroup(carrier, group, text, conversion);
-  return carriers
-    .filter(hasNumber)
-    .flatMap((each) => convertedGroup(each, { ...group, quantities: [each] }, text, conversion));
+  const carrier = carrierOf(group);
+  if (carrier === null || !group.quantities.some(hasNumber)) return [];
+  if (!isKept(group)) return convertedGroup(carrier, group, text, conversion);
+  return hasNumber(carrier) ? keptGroup(carrier, group, text, conversion) : [];
 }
+
+/** True for a unit of its own that goes as the file comes to count in it. */
+const goes = (carrier: Quantity, group: Group, text: string, { from, to }: Conversion): boolean => {
+  const unit = bareUnitOf(group.role, to);
+  const isTurned = group.isLast && unit !== bareUnitOf(group.role, from);
+  return isTurned && spelled(carrier, text) === unit && gapOf(carrier, text).start === carrier.unitAt?.start;
+};
+
+/** The unit that a group has in the text of the US side: what it has, or comes to have. */
+function usUnitOf(group: Group, text: string, conversion: Conversion): string | null {
+  const carrier = carrierOf(group);
+  const unit = carrier?.unit?.id ?? null;
+  if (carrier === null || unit === null || !conversion.toUs) return unit;
+  if (isKept(group)) return goes(carrier, group, text, conversion) ? null : unit;
+  const pair = pairOf(spelled(carrier, text), conversion);
+  const gap = gapOf(carrier, text);
+  return pair === null || gap.end - gap.start >= 2 ? unit : pair.us;
+}
+
+/**
+ * Feet with inches behind them are one length: `98 ft 6 in`. A comma parts two lengths that would come to stand so; one
+ * that parted them before gets a blank more, so that the way back knows it.
+ */
+function partingComma(before: Group, after: Group, text: string, conversion: Conversion): readonly Piece[] {
+  const last = before.quantities.at(-1);
+  const start = last?.end ?? 0;
+  const end = after.quantities[0]?.start ?? 0;
+  if (last?.unitAt?.end !== start || last.form !== 'plain' || !/[\d.]/.test(text.charAt(end))) return [];
+  if (usUnitOf(before, text, conversion) !== 'ft' || usUnitOf(after, text, conversion) !== 'in') return [];
+  const between = text.slice(start, end);
+  if (conversion.toUs && /^ +$/.test(between)) return [{ start, end: start, text: ',' }];
+  if (conversion.toUs && /^, +$/.test(between)) return [{ start: end, end, text: ' ' }];
+  if (conversion.toUs || !/^, +$/.test(between)) return [];
+  return [between === ', ' ? { start, end: start + 1, text: '' } : { start: end - 1, end, text: '' }];
+}
+
+const isComposite = ({ quantities }: Group): boolean => quantities.some(({ form }) => form === 'feet-inches');
 
 /**
  * Thousandths of an inch are bare in a file of inches and have a number sign elsewhere. One that has the sign already
  * gets a zero more, which the way back takes off.
  */
-function slotNumber(group: Group, text: string, { from }: Conversion): readonly Piece[] | null {
+function slotNumber(group: Group, text: string, { from, to }: Conversion): readonly Piece[] | null {
   const [quantity] = group.quantities;
   if (quantity === undefined || !isSlotNumber(group.slot, quantity, from)) return null;
+  if (to.diameter === 'in') return [];
   if (!Number.isInteger(quantity.number) || !isPlain(quantity)) return null;
   const { start } = figureColumns(quantity, text);
   return [{ start, end: start, text: '#' }];
 }
 
-function signedSlotNumbers(line: Line, { toUs }: Conversion): readonly Piece[] {
+function signedSlotNumbers(line: Line, { toUs, from, to }: Conversion): readonly Piece[] {
+  if (from.diameter === to.diameter) return [];
   return line.items.flatMap(({ value }) => {
     if (value.kind !== 'hash-number' || value.number < 1) return [];
     const { start } = value;
@@ -131,21 +177,29 @@ function signedSlotNumbers(line: Line, { toUs }: Conversion): readonly Piece[] {
   });
 }
 
-/** True where every number of a line stands in its text as it was read. */
+/** True where every number of a line that may change stands in its text as it was read. */
 export const isAsRead = (line: Line): boolean =>
-  groupsOfLine(line).every(({ quantities }) =>
-    quantities.every(({ start, end, figure }) => line.text.slice(start, end).includes(figure)),
+  groupsOfLine(line).every(
+    (group) =>
+      isComposite(group) ||
+      group.quantities.every(({ start, end, figure }) => line.text.slice(start, end).includes(figure)),
   );
+
+function groupPieces(group: Group, text: string, conversion: Conversion): readonly Piece[] {
+  const slot = slotNumber(group, text, conversion);
+  if (slot !== null) return slot;
+  if (isComposite(group)) return [];
+  const isBare = group.quantities.every(({ unit }) => unit === null);
+  return isBare ? bareGroup(group, text, conversion) : unitGroup(group, text, conversion);
+}
 
 /** What changes on a line. */
 export function piecesOf(line: Line, conversion: Conversion): readonly Piece[] {
   if (line.row === 'units') return [];
-  const ofGroups = groupsOfLine(line).flatMap((group) => {
-    const slot = slotNumber(group, line.text, conversion);
-    if (slot !== null) return slot;
-    if (group.quantities.some(({ form }) => form === 'feet-inches')) return [];
-    const isBare = group.quantities.every(({ unit }) => unit === null);
-    return isBare ? bareGroup(group, line.text, conversion) : unitGroup(group, line.text, conversion);
-  });
-  return [...ofGroups, ...signedSlotNumbers(line, conversion)];
+  const groups = groupsOfLine(line);
+  return [
+    ...groups.flatMap((group) => groupPieces(group, line.text, conversion)),
+    ...groups.slice(1).flatMap((group, at) => partingComma(groups[at] ?? group, group, line.text, conversion)),
+    ...signedSlotNumbers(line, conversion),
+  ];
 }

@@ -18,6 +18,8 @@ const rows: readonly Row[] = [
   ['lb/ft3', 'kg/m3', 45_359_237n * 10n ** 4n, 28_316_846_592n, 4, 5],
 ];
 
+const inCentimetres: Row = ['in', 'cm', 254n, 100n, 2, 4];
+
 const usGallon: readonly [bigint, bigint] = [3_785_411_784n, 10n ** 9n];
 const imperialGallon: readonly [bigint, bigint] = [454_609n, 10n ** 5n];
 
@@ -30,13 +32,17 @@ function gallonRows(gallon: Gallon | null): readonly Row[] {
   ];
 }
 
+const pairOf = ([us, metric, numerator, denominator, moreInMetric, moreInUs]: Row): UnitPair => ({
+  us,
+  metric,
+  numerator,
+  denominator,
+  moreInMetric,
+  moreInUs,
+});
+
 /** The pairs of a file; one that names its gallon writes plain gallons. */
-export const unitPairs = (gallon: Gallon | null): readonly UnitPair[] =>
-  [...rows, ...gallonRows(gallon)].map(([us, metric, numerator, denominator, moreInMetric, moreInUs]) => ({
-    us,
-    metric,
-    numerator,
-    denominator,
-    moreInMetric,
-    moreInUs,
-  }));
+export const unitPairs = (gallon: Gallon | null): readonly UnitPair[] => [...rows, ...gallonRows(gallon)].map(pairOf);
+
+/** Pairs of the units that a file gives its bare depths and diameters. */
+export const barePairs: readonly UnitPair[] = [...rows.slice(0, 2), inCentimetres].map(pairOf);

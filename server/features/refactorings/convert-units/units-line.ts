@@ -1,30 +1,57 @@
+import { parseLines } from '../../../../grammar/index.ts';
 import type { Line } from '../../../../grammar/tree.ts';
 import type { Snapshot } from '../../../analysis/snapshot.ts';
+import { fileUnits } from '../../../model/units.ts';
 import { type Change, changeOf, lineDeleted, lineInserted } from '../change.ts';
-import type { Conversion } from './conversion.ts';
+import { type Conversion, sameUnits, type UnitWords } from './conversion.ts';
 
 const addedUnits = '# the file had none when it was converted';
 
+/** What a units line says at its end of the units that it was converted from. */
+const cameFrom = / {2}# was (m|ft) (mm|cm|in)$/;
+
 const isUnitsLine = (line: Line): boolean => line.row === 'units' && line.items.length > 0;
 
-/** The units line with the other system's two words; null where they are not spelled so that the way back is plain. */
-function unitsText(text: string, { from, to }: Conversion): string | null {
+/** The number of the line that says the file's units; -1 for none. */
+export const unitsLineOf = ({ tree }: Snapshot): number => tree.lines.findIndex(isUnitsLine);
+
+/** The units that a file was converted from, where its units line says them. */
+export function unitsBefore(snapshot: Snapshot): UnitWords | null {
+  const [, depth, diameter] = cameFrom.exec(snapshot.lines[unitsLineOf(snapshot)] ?? '') ?? [];
+  return depth === undefined || diameter === undefined ? null : { depth, diameter };
+}
+
+const unitsOf = (text: string): UnitWords => fileUnits(parseLines([text]));
+
+/** The words of the line turned to others; null where it does not say so. */
+function turned(text: string, from: UnitWords, to: UnitWords): string | null {
   const words = new Map([
     [from.depth, to.depth],
     [from.diameter, to.diameter],
   ]);
-  let changed = 0;
-  const written = text.replace(/(?<=\s)(?:m|mm|ft|in|M|MM|FT|IN)(?=\s|$)/g, (word) => {
-    const meant = words.get(word.toLowerCase());
-    changed += meant === undefined ? 0 : 1;
-    return (word === word.toLowerCase() ? meant : meant?.toUpperCase()) ?? word;
+  const written = text.replace(/(?<=\s)(?:m|mm|cm|ft|in)(?=\s|$)/gi, (word) => {
+    const meant = words.get(word.toLowerCase()) ?? word;
+    return word === word.toLowerCase() ? meant : meant.toUpperCase();
   });
-  return changed === 2 ? written : null;
+  return sameUnits(unitsOf(written), to) ? written : null;
+}
+
+/** The words of the line turned so that they can be turned back. */
+function turnedForBoth(text: string, { from, to }: Conversion): string | null {
+  const written = turned(text, from, to);
+  return written !== null && turned(written, to, from) === text ? written : null;
+}
+
+/** The line with what it was converted from noted behind it, or that note taken off. */
+function noted(text: string, { note, isBack }: Conversion): string {
+  if (isBack) return text.replace(cameFrom, '');
+  return note === null ? text : `${text}  # was ${note.depth} ${note.diameter}`;
 }
 
 /** The change of the units line; null where it cannot be written so that the way back is plain. */
-export function unitsChange({ tree, lines }: Snapshot, conversion: Conversion): Change | null {
-  const number = tree.lines.findIndex(isUnitsLine);
+export function unitsChange(snapshot: Snapshot, conversion: Conversion): Change | null {
+  const { tree, lines } = snapshot;
+  const number = unitsLineOf(snapshot);
   if (number < 0) {
     const { depth, diameter } = conversion.to;
     const below = tree.lines.findIndex(({ row }) => row === 'well') + 1;
@@ -33,6 +60,6 @@ export function unitsChange({ tree, lines }: Snapshot, conversion: Conversion): 
   const text = lines[number] ?? '';
   if (text.endsWith(addedUnits) && !conversion.toUs) return lineDeleted(lines, number);
   const code = text.split('#')[0] ?? '';
-  const written = unitsText(code, conversion);
-  return written === null ? null : changeOf(number, text, written + text.slice(code.length));
+  const written = turnedForBoth(code, conversion);
+  return written === null ? null : changeOf(number, text, noted(written + text.slice(code.length), conversion));
 }
