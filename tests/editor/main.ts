@@ -6,14 +6,18 @@ import type { Tests } from './suite/harness.ts';
 import { runSuiteInHost, stagedExtension, type Totals } from './suite-in-host.ts';
 import { accessible } from './window/accessibility.ts';
 import { betweenLines } from './window/between-lines.ts';
+import { completing } from './window/completing.ts';
 import { takeScreenshot } from './window/driver.ts';
 import { flow } from './window/flow.ts';
 import { inFrench } from './window/french.ts';
 import { furniture } from './window/furniture.ts';
+import { leading } from './window/leading.ts';
+import { mending } from './window/mending.ts';
 import { readingNotes } from './window/notes.ts';
 import { keepingItsPlace } from './window/preview-places.ts';
 import { usingThePreview } from './window/preview-tools.ts';
 import { previewing } from './window/previewing.ts';
+import { telling } from './window/telling.ts';
 import { followingThemes } from './window/themes.ts';
 import { typing } from './window/typing.ts';
 import { viewingWells } from './window/wells.ts';
@@ -74,7 +78,11 @@ async function developedExtension(editor: Editor): Promise<Totals[]> {
     ...viewingWells(workbench),
     ...typing(workbench),
     ...flow(workbench),
+    ...completing(workbench),
+    ...telling(workbench),
     ...betweenLines(workbench),
+    ...leading(workbench),
+    ...mending(workbench),
     ...furniture(workbench),
     ...previewing(workbench),
     ...usingThePreview(workbench),
@@ -87,7 +95,7 @@ async function developedExtension(editor: Editor): Promise<Totals[]> {
 }
 
 async function frenchWindow(editor: Editor): Promise<Totals[]> {
-  const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null, language: 'fr' });
+  const workbench = await startWorkbench({ editor, workspace, extensionsFolder: null, language: 'fr-ca' });
   return inWindow(workbench, [['extensionDevelopmentPath', workbench.uri(stagedExtension)]], inFrench(workbench));
 }
 

@@ -2,10 +2,7 @@ import assert from 'node:assert/strict';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
 import { runCommand, takeScreenshot, textLine } from './driver.ts';
-import { closeUnsaved, copy, keys, startWith, untilShown } from './keyboard.ts';
-
-const firstSuggestion = (workbench: Workbench) =>
-  workbench.page.locator('.suggest-widget.visible .monaco-list-row').first();
+import { closeUnsaved, copy, firstSuggestion, keys, startWith, untilShown } from './keyboard.ts';
 
 const layers = [
   'well KH-09',

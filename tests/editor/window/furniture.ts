@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
 import path from 'node:path';
-import type { Tests } from '../suite/harness.ts';
+import { type Tests, until } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { openFile, runCommand, takeScreenshot, textLine } from './driver.ts';
-import { closeUnsaved, keys, setInWorkspace } from './keyboard.ts';
+import { chooseTheme, openFile, runCommand, takeScreenshot, textLine } from './driver.ts';
+import { closeUnsaved, keys, setInWorkspace, startWith, untilShown } from './keyboard.ts';
 
 const listEntry = (workbench: Workbench, words: string) =>
   workbench.page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first();
@@ -40,6 +40,63 @@ export const furniture = (workbench: Workbench): Tests => ({
     assert.match((await shown.textContent()) ?? '', /\d (?:error|warning|remark)|No findings/);
     await takeScreenshot(page, 'language-status');
     await page.mouse.move(400, 400);
+    await closeUnsaved(workbench);
+  },
+
+  async 'the status of a log tells when its record is due'() {
+    const { page } = workbench;
+    await startWith(workbench, 'rules montana-36-21\nfinished 2026-05-06\nhole\n  0 - 61 152');
+    await page.locator('#status\\.languageStatus').hover();
+    // Montana's 60 days (ARM 36.21, as the pack has them) from 6 May end on 5 July.
+    await page.locator('.hover-language-status', { hasText: /checked against montana-36-21.*2026-07-05/ }).waitFor();
+    await page.mouse.move(400, 400);
+    await closeUnsaved(workbench);
+  },
+
+  async 'a snippet of the manifest is put in by its name'() {
+    const { page } = workbench;
+    await startWith(workbench, '\n');
+    await runCommand(page, 'Snippets: Insert Snippet');
+    await page.locator('.quick-input-widget input.input').waitFor();
+    await page.keyboard.type('strata: the first layer');
+    await page.keyboard.press('Enter');
+    await keys(workbench, '3.8<Tab>clay');
+    await untilShown(workbench, ['', 'strata', '  0    - 3.8   clay']);
+    await closeUnsaved(workbench);
+  },
+
+  async 'a log has its icon among the files, in a light and in a dark theme'() {
+    const { page } = workbench;
+    const icon = page.locator('.explorer-folders-view .monaco-list-row[aria-label*="sound.well"] .monaco-icon-label');
+    const drawn = () => icon.evaluate((label) => getComputedStyle(label, '::before').backgroundImage);
+    for (const [theme, file] of [
+      ['Light Modern', 'well-light.svg'],
+      ['Dark Modern', 'well-dark.svg'],
+    ] as const) {
+      await chooseTheme(page, theme);
+      await until(file, async () => (await drawn()).includes(file));
+    }
+  },
+
+  async 'every setting tells what it does'() {
+    const { page } = workbench;
+    await page.keyboard.press('Control+,');
+    await page.locator('.settings-editor .search-container').waitFor();
+    await page.keyboard.type('@ext:drillhand.drillhand');
+    const shown = page.locator('.settings-editor .setting-item-contents .setting-item-description');
+    await page.locator('.settings-editor .setting-item-label', { hasText: 'Packs' }).first().waitFor();
+    await takeScreenshot(page, 'settings');
+    for (const text of await shown.allTextContents()) assert.ok(text.trim().length > 20, text);
+    await closeUnsaved(workbench);
+  },
+
+  async 'the log of the checker is shown by its command'() {
+    const { page } = workbench;
+    await openFile(page, 'sound.well');
+    await runCommand(page, "Drillhand: Show the Checker's Log");
+    await page.locator('.part.panel .monaco-select-box', { hasText: 'Drillhand' }).first().waitFor();
+    await takeScreenshot(page, 'checker-log');
+    await page.keyboard.press('Control+j');
     await closeUnsaved(workbench);
   },
 

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import type { Locator } from 'playwright-core';
 import type { Workbench } from '../workbench.ts';
 import { openFile, runCommand, untilSelected } from './driver.ts';
 
@@ -81,6 +82,11 @@ export async function writeMarked(workbench: Workbench, marked: string): Promise
   await untilAt(workbench, endOf(text));
   await goTo(workbench, endOf(marked.slice(0, marked.indexOf('|'))));
 }
+
+/** The entries of the list that is open. */
+export const suggestions = ({ page }: Workbench): Locator => page.locator('.suggest-widget.visible .monaco-list-row');
+
+export const firstSuggestion = (workbench: Workbench): Locator => suggestions(workbench).first();
 
 /** The lines that the editor shows, trailing blanks and all. */
 const shownLines = (workbench: Workbench): Promise<string[]> =>

@@ -6,6 +6,7 @@ import type { Frame, Locator } from 'playwright-core';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
 import { openFile, previewPage, runCommand, takeScreenshot, textLine } from './driver.ts';
+import { closeUnsaved, copy, startWith, untilShown } from './keyboard.ts';
 
 const crewNotes = `0 to 12' brn clay w/ stones
 12-45 grey lime, wtr @ 38 5gpm
@@ -26,14 +27,19 @@ async function accessibilityFaults(part: Locator): Promise<string[]> {
   return result.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
 }
 
-const takeListed = (workbench: Workbench, words: string): Promise<void> =>
-  workbench.page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first().click();
-
 /** Reads a crew's notes, reviews them by keyboard, and makes a log of them. */
 export const readingNotes = (workbench: Workbench): Tests => {
   const review = () => previewPage(workbench.page).locator('#review');
   const entry = (at: number) => review().locator('.entry').nth(at);
   const line = (at: number) => entry(at).locator('.line input').first();
+  /** Narrows the open list down to an entry, and takes it. */
+  const choose = async (words: string): Promise<void> => {
+    const { page } = workbench;
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first().waitFor();
+    await page.keyboard.type(words);
+    await page.locator('.quick-input-list .monaco-list-row.focused', { hasText: words }).waitFor();
+    await page.keyboard.press('Enter');
+  };
   return {
     async 'selected notes open as a review, and what they leave open is asked'() {
       const { page } = workbench;
@@ -42,8 +48,8 @@ export const readingNotes = (workbench: Workbench): Tests => {
       await textLine(page, /brn/).click();
       await page.keyboard.press('Control+A');
       await runCommand(page, 'Drillhand: Read Field Notes');
-      await takeListed(workbench, 'The selected text');
-      await takeListed(workbench, 'US gallons');
+      await choose('The selected text');
+      await choose('US gallons');
       await entry(0).waitFor({ timeout: 30_000 });
       assert.equal(await review().locator('.entry').count(), 5);
       assert.match(await line(0).inputValue(), /^0 - 12' clay, brown, with stones$/);
@@ -87,6 +93,45 @@ export const readingNotes = (workbench: Workbench): Tests => {
       await textLine(page, /#.<img.src=x/).waitFor();
       await takeScreenshot(page, 'notes-log');
       await runCommand(page, 'View: Revert and Close Editor');
+      await runCommand(page, 'View: Close All Editors');
+    },
+
+    async 'notes of the clipboard are put in at the cursor, where the log has their units'() {
+      const { page } = workbench;
+      await startWith(workbench, 'well KH-09\nunits ft in gal-us\n');
+      await copy(workbench, "0 to 12' brn clay");
+      await runCommand(page, 'Drillhand: Read Field Notes');
+      await choose('The clipboard');
+      await entry(0).waitFor({ timeout: 30_000 });
+      await entry(0).press('a');
+      await review().getByText('1 accepted').waitFor();
+      await review().getByRole('button', { name: 'Insert at the Cursor' }).press('Enter');
+      await untilShown(workbench, [
+        'well KH-09',
+        'units ft in gal-us',
+        'strata',
+        "# 0 to 12' brn clay",
+        "  0    - 12'    clay, brown",
+        '',
+      ]);
+      await takeScreenshot(page, 'notes-at-the-cursor');
+      await closeUnsaved(workbench);
+    },
+
+    async 'notes of a file are found by its path and read'() {
+      const { page } = workbench;
+      writeFileSync(path.join(workbench.workspace, 'sheet.csv'), 'from,to,description\n0,12,clay brn\n12,40,lst gry\n');
+      await runCommand(page, 'Drillhand: Read Field Notes');
+      await choose('A file: text or CSV');
+      // The editor's own box for files begins in the folder of the window.
+      await choose('sheet.csv');
+      await choose('Metres');
+      // The heading is an entry of its own, which stays a comment.
+      await entry(2).waitFor({ timeout: 30_000 });
+      assert.equal(await line(1).inputValue(), '0 - 12 clay, brown');
+      assert.equal(await line(2).inputValue(), '12 - 40 limestone, grey');
+      await takeScreenshot(page, 'notes-of-a-file');
+      await runCommand(page, 'View: Close All Editors');
     },
   };
 };
