@@ -59,7 +59,7 @@ const allowProblems = (allow: Allow | null, text: string): Problem[] =>
 
 /** What stands between a header's keyword and its text: nothing, a comma, or a mark that is none of the notation's. */
 const leadOf = (plain: string, from: number): { readonly length: number; readonly problems: readonly Problem[] } => {
-  const [lead = '', mark = ''] = /^(?:,|\s*([:=]))/.exec(plain.slice(from)) ?? [];
+  const [lead = '', mark = ''] = /^(?:,|([:=]))/.exec(plain.slice(from)) ?? [];
   const at = { start: from + lead.length - 1, end: from + lead.length };
   return { length: lead.length, problems: mark === '' ? [] : [problem('stray-mark', at, mark)] };
 };
