@@ -5,8 +5,8 @@ import { expect, test } from 'vitest';
 const read = (file: string): Record<string, string> =>
   JSON.parse(readFileSync(path.join(import.meta.dirname, '../../client/l10n', file), 'utf8'));
 
-/** A text without what stands in it as code or as a command. */
-const proseOf = (text: string): string => text.replace(/`[^`]*`|\(command:[^)]*\)/g, '');
+/** A text with a mark in place of what stands in it as code or as a command. */
+const proseOf = (text: string): string => text.replace(/`[^`]*`|\(command:[^)]*\)/g, '…');
 
 /* How French is set in Canada: a no-break space before a colon and within guillemets, none before ; and !. */
 const slips: Readonly<Record<string, RegExp>> = {
