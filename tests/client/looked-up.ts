@@ -23,6 +23,7 @@ const slots = table.flatMap((row) => row.slots);
 export const lookedUp: readonly string[] = [
   ...[...rules, ...folderRules].flatMap(ofRule),
   ...table.map(({ doc }) => doc),
+  ...table.filter(({ where }) => where === 'file').map(({ id }) => id),
   ...slots.flatMap(({ slot, doc }) => [slot.replaceAll('-', ' '), doc]),
   ...templates.map(({ title }) => title),
   ...termLists.map(({ title }) => title),

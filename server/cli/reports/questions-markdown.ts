@@ -1,5 +1,5 @@
 import { capital } from '../../drawing/words.ts';
-import { type CrewQuestion, introduction, nothingOpen, parts, partTitles } from '../../export/questions/index.ts';
+import { type CrewQuestion, introduction, nothingOpen, parts, partTitle } from '../../export/questions/index.ts';
 import { codeSpan, escapeMarkdown } from '../../features/markdown.ts';
 
 const questionMarkdown = ({ number, about, written, beside, says, asks }: CrewQuestion): string =>
@@ -15,8 +15,8 @@ const questionMarkdown = ({ number, about, written, beside, says, asks }: CrewQu
 export function questionsMarkdown(name: string, questions: readonly CrewQuestion[]): string {
   const sections = parts.flatMap((part) => {
     const own = questions.filter((each) => each.part === part);
-    return own.length === 0 ? [] : [`## ${partTitles[part]}`, ...own.map(questionMarkdown)];
+    return own.length === 0 ? [] : [`## ${partTitle(part)}`, ...own.map(questionMarkdown)];
   });
-  const body = questions.length === 0 ? [nothingOpen] : [introduction(questions.length), ...sections];
+  const body = questions.length === 0 ? [nothingOpen()] : [introduction(questions.length), ...sections];
   return `${[`# Questions for the crew: ${escapeMarkdown(name)}`, ...body].join('\n\n')}\n`;
 }

@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 /** What a check noticed, as much of it as a question needs. */
 export interface Asked {
   readonly message: string;
@@ -10,11 +11,13 @@ export interface Asked {
 export const parts = ['well', 'hole', 'after'] as const;
 export type Part = (typeof parts)[number];
 
-export const partTitles: Readonly<Record<Part, string>> = {
-  well: 'The well',
-  hole: 'Down the hole',
-  after: 'Tests and finishing',
+const titles: Readonly<Record<Part, () => string>> = {
+  well: () => l10n.t('The well'),
+  hole: () => l10n.t('Down the hole'),
+  after: () => l10n.t('Tests and finishing'),
 };
+
+export const partTitle = (part: Part): string => titles[part]();
 
 export interface WrittenLine {
   /** From 0. */

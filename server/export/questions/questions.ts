@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { capital } from '../../drawing/words.ts';
 import type { WellLog } from '../../model/log.ts';
 import type { Record as WellRecord } from '../../record/record.ts';
@@ -34,14 +35,17 @@ function placed(spot: Spot, lines: readonly string[]): Omit<Draft, 'column' | 's
 }
 
 /** `volume placed` of `grout: volume placed`. */
-const factOf = (what: string): string => what.replace(/^[^:]*: /, '');
+const factOf = (what: string): string => l10n.t(what.replace(/^[^:]*: /, ''));
 
 function saidOf({ what, kind, span }: Question, lines: readonly string[]): { says: string; asks: string } {
   const fact = factOf(what);
-  if (kind === 'unknown') return { says: `Not written down: ${fact}.`, asks: 'What was it?' };
+  if (kind === 'unknown') return { says: l10n.t('Not written down: {0}.', fact), asks: l10n.t('What was it?') };
   const written = (lines[span.line] ?? '').slice(span.start, span.end).replace(/\s+/g, ' ');
-  const says = `Marked as doubtful: ${fact}${written === '' ? '' : `, "${written}"`}.`;
-  return { says, asks: 'Is it right, and if not, what was it?' };
+  const says =
+    written === ''
+      ? l10n.t('Marked as doubtful: {0}.', fact)
+      : l10n.t('Marked as doubtful: {0}, "{1}".', fact, written);
+  return { says, asks: l10n.t('Is it right, and if not, what was it?') };
 }
 
 /** A finding's message without its last clause, which tells the writer of the log what to do. */
@@ -74,15 +78,15 @@ export function questionsFor(
     .filter(({ kind }) => kind !== 'approximate')
     .map((each): Draft => {
       const where = at(each.span.line);
-      const about = where.about || (each.what.split(':')[0] ?? '');
+      const about = where.about || l10n.t(each.what.split(':')[0] ?? '');
       return { ...where, about, column: each.span.start, ...saidOf(each, lines) };
     });
   const found = findings.flatMap(({ message, span, crew }): Draft[] =>
-    crew ? [{ ...at(span.line), column: span.start, says: withoutAdvice(message), asks: crew }] : [],
+    crew ? [{ ...at(span.line), column: span.start, says: withoutAdvice(message), asks: l10n.t(crew) }] : [],
   );
   return [...open, ...found].sort(inOrder).map(({ column: _, ...question }, index) => ({
     ...question,
     number: index + 1,
-    about: question.about || 'the log',
+    about: question.about || l10n.t('the log'),
   }));
 }

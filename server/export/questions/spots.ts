@@ -1,5 +1,6 @@
+import * as l10n from '@vscode/l10n';
 import { depthWithUnit, intervalWithUnit } from '../../drawing/words.ts';
-import type { Depth, Interval, PipeString, Test, WellLog } from '../../model/log.ts';
+import type { Depth, Fill, Interval, PipeString, Test, WellLog } from '../../model/log.ts';
 import type { Part } from './question.ts';
 
 /** Where a line of a log belongs: the part of the list, its depth, what it is about, and the lines beside it. */
@@ -38,39 +39,53 @@ const inColumn = (name: string, entries: readonly Entry[], log: WellLog, part: P
     beside: neighbours(entries, index),
   }));
 
+const stringNames: Readonly<Record<PipeString['kind'], (number: number) => string>> = {
+  casing: (number) => l10n.t('casing {0}', number),
+  liner: (number) => l10n.t('liner {0}', number),
+  screen: (number) => l10n.t('screen {0}', number),
+};
+
+const fillNames: Readonly<Record<Fill['kind'], (string: string) => string>> = {
+  grout: (string) => l10n.t('grout of {0}', string),
+  seal: (string) => l10n.t('seal of {0}', string),
+  pack: (string) => l10n.t('pack of {0}', string),
+  plug: (string) => l10n.t('plug of {0}', string),
+  abandonment: (string) => l10n.t('abandonment of {0}', string),
+};
+
 /** What hangs on a string, or stands around it; what has no depth of its own stands at the string's top. */
 function ofString(string: PipeString, log: WellLog): Spot[] {
-  const name = `${string.kind} ${string.number}`;
+  const name = stringNames[string.kind](string.number);
   const [own] = inColumn(name, [string], log);
   const hung = (what: string, entries: readonly (Entry | null)[]): Spot[] =>
     inColumn(
-      `${what} of ${name}`,
+      what,
       entries.filter((each) => each !== null),
       log,
     ).map((spot) => ({ ...spot, depth: spot.depth ?? own?.depth ?? null, beside: [string.line, ...spot.beside] }));
   return [
     ...(own ? [own] : []),
-    ...hung('shoe', [string.shoe]),
-    ...hung('centralizers', [string.centralizers]),
-    ...hung('joints', [string.joints]),
+    ...hung(l10n.t('shoe of {0}', name), [string.shoe]),
+    ...hung(l10n.t('centralizers of {0}', name), [string.centralizers]),
+    ...hung(l10n.t('joints of {0}', name), [string.joints]),
     ...hung(
-      'screen',
+      l10n.t('screen of {0}', name),
       string.screens.filter(({ line }) => line !== string.line),
     ),
-    ...string.fills.flatMap((fill) => hung(fill.kind, [fill])),
-    ...hung('packer', string.packers),
-    ...hung('pitless adapter', string.pitless),
-    ...hung('cut', string.cuts),
+    ...string.fills.flatMap((fill) => hung(fillNames[fill.kind](name), [fill])),
+    ...hung(l10n.t('packer of {0}', name), string.packers),
+    ...hung(l10n.t('pitless adapter of {0}', name), string.pitless),
+    ...hung(l10n.t('cut of {0}', name), string.cuts),
   ];
 }
 
 function ofTest(test: Test, log: WellLog): Spot[] {
-  const name = `test ${test.number}`;
+  const name = l10n.t('test {0}', test.number);
   const readings = [...test.phases, ...test.observed.flatMap(({ phases }) => phases)].flatMap((each) => each.readings);
   const entries = readings.map(({ line }) => ({ line }));
   return [
     ...inColumn(name, [{ line: test.line }], log, 'after'),
-    ...inColumn(`reading of ${name}`, entries, log, 'after'),
+    ...inColumn(l10n.t('reading of {0}', name), entries, log, 'after'),
   ];
 }
 
@@ -80,30 +95,30 @@ const plain = (name: string, entries: readonly Entry[], log: WellLog): Spot[] =>
   entries.flatMap(({ line }) => inColumn(name, [{ line }], log, 'after'));
 
 const inHole = (log: WellLog): Spot[] => [
-  ...inColumn('hole', log.hole, log),
-  ...inColumn('strata', log.strata, log),
+  ...inColumn(l10n.t('hole'), log.hole, log),
+  ...inColumn(l10n.t('strata'), log.strata, log),
   ...log.drilling.flatMap((each) => [
-    ...inColumn('drilling', [{ line: each.line }, ...each.intervals], log),
-    ...inColumn('lost returns', each.lost, log),
-    ...inColumn('samples', each.samples, log),
+    ...inColumn(l10n.t('drilling'), [{ line: each.line }, ...each.intervals], log),
+    ...inColumn(l10n.t('lost returns'), each.lost, log),
+    ...inColumn(l10n.t('samples'), each.samples, log),
   ]),
   ...log.strings.flatMap((string) => ofString(string, log)),
-  ...inColumn('water found', log.water.found, log),
-  ...inColumn('water level', levelsOf(log), log),
-  ...inColumn('gas', log.water.gas, log),
-  ...inColumn('water quality', log.water.quality, log),
-  ...log.abandonments.flatMap(({ fills }) => inColumn('abandonment', fills, log)),
+  ...inColumn(l10n.t('water found'), log.water.found, log),
+  ...inColumn(l10n.t('water level'), levelsOf(log), log),
+  ...inColumn(l10n.t('gas'), log.water.gas, log),
+  ...inColumn(l10n.t('water quality'), log.water.quality, log),
+  ...log.abandonments.flatMap(({ fills }) => inColumn(l10n.t('abandonment'), fills, log)),
 ];
 
 const afterwards = (log: WellLog): Spot[] => [
-  ...plain('flow at surface', log.water.flowing, log),
+  ...plain(l10n.t('flow at surface'), log.water.flowing, log),
   ...log.tests.flatMap((test) => ofTest(test, log)),
-  ...plain('disinfection', log.disinfections, log),
-  ...plain('development', log.developments, log),
-  ...inColumn('hydrofracture', log.hydrofractures, log, 'after'),
-  ...plain('pump', log.pumps, log),
-  ...plain('cap', log.caps, log),
-  ...plain('abandonment', log.abandonments, log),
+  ...plain(l10n.t('disinfection'), log.disinfections, log),
+  ...plain(l10n.t('development'), log.developments, log),
+  ...inColumn(l10n.t('hydrofracture'), log.hydrofractures, log, 'after'),
+  ...plain(l10n.t('pump'), log.pumps, log),
+  ...plain(l10n.t('cap'), log.caps, log),
+  ...plain(l10n.t('abandonment'), log.abandonments, log),
 ];
 
 /** Where each line of a log belongs; lines of the head of the file are not in it. The first that claims a line has it. */
