@@ -1,5 +1,5 @@
 // Lays what an editor takes in beside each other, as it must lie there: the manifest's words stand next to the manifest.
-import { copyFileSync, cpSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { copyFileSync, cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { inRoot } from './steps.mjs';
 
@@ -22,11 +22,24 @@ function stageFile(file) {
   cpSync(inRoot(file), targetOf(file));
 }
 
+/** The texts of a bundle that the client itself asks for, its files given as text; the server is handed all of them. */
+export const textsOfClient = (bundle, files) =>
+  Object.fromEntries(
+    Object.entries(bundle).filter(([english]) =>
+      files.some((file) => file.includes(`'${english}'`) || file.includes(`"${english}"`)),
+    ),
+  );
+
 /** An editor may ask for Canadian French by its own name; French is written in the Canadian way. */
-function nameCanadianFrench() {
+function nameCanadianFrench(clientFiles) {
   copyFileSync(targetOf('client/l10n/package.nls.fr.json'), path.join(stagedExtension, 'package.nls.fr-ca.json'));
   const bundles = path.join(stagedExtension, 'client', 'l10n');
-  copyFileSync(path.join(bundles, 'bundle.l10n.fr.json'), path.join(bundles, 'bundle.l10n.fr-ca.json'));
+  const french = JSON.parse(readFileSync(path.join(bundles, 'bundle.l10n.fr.json'), 'utf8'));
+  const ofClient = textsOfClient(
+    french,
+    clientFiles.map((file) => readFileSync(inRoot(file), 'utf8')),
+  );
+  writeFileSync(path.join(bundles, 'bundle.l10n.fr-ca.json'), JSON.stringify(ofClient));
 }
 
 /** Makes the folder anew from what has been built. */
@@ -35,5 +48,5 @@ export async function stageExtension() {
   rmSync(stagedExtension, { recursive: true, force: true });
   const files = await glob(shippedPatterns(), { cwd: inRoot(), expandDirectories: false });
   for (const file of files) stageFile(file);
-  nameCanadianFrench();
+  nameCanadianFrench(await glob(['client/**/*.ts'], { cwd: inRoot() }));
 }

@@ -14,7 +14,7 @@ let server: CheckerServer | null = null;
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const log = vscode.window.createOutputChannel('Drillhand', { log: true });
-  server = new CheckerServer(context.asAbsolutePath('dist/server.cjs'), log);
+  server = new CheckerServer(context.asAbsolutePath('dist/server.cjs'), context.asAbsolutePath('client/l10n'), log);
   const previews = new Previews(context.extensionUri, server);
   context.subscriptions.push(
     log,

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import * as vscode from 'vscode';
 import {
   LanguageClient,
@@ -16,12 +18,29 @@ import {
 import { lensMiddleware } from './lens/lens.ts';
 import { traceChannel } from './trace.ts';
 
-const clientOptions = (log: vscode.LogOutputChannel, trace: vscode.LogOutputChannel): LanguageClientOptions => ({
+/**
+ * The texts of the editor's language by their English, for the server; null where there are none. Those that the editor
+ * itself has of a country's own variant (`fr-ca`) are the client's alone.
+ */
+function textsIn(folder: string): unknown {
+  const [language = 'en'] = vscode.env.language.split('-');
+  try {
+    return JSON.parse(readFileSync(path.join(folder, `bundle.l10n.${language}.json`), 'utf8'));
+  } catch {
+    return null;
+  }
+}
+
+const clientOptions = (
+  words: string,
+  log: vscode.LogOutputChannel,
+  trace: vscode.LogOutputChannel,
+): LanguageClientOptions => ({
   documentSelector: [{ language: 'drillhand' }],
   synchronize: { configurationSection: 'drillhand' },
   outputChannel: log,
   traceOutputChannel: trace,
-  initializationOptions: { pages: true, asksAgain: true, l10n: vscode.l10n.bundle },
+  initializationOptions: { pages: true, asksAgain: true, l10n: textsIn(words) },
   middleware: lensMiddleware,
 });
 
@@ -39,9 +58,10 @@ export class CheckerServer {
   readonly #folderChanged = new vscode.EventEmitter<void>();
   readonly onFolderChanged = this.#folderChanged.event;
 
-  constructor(module: string, log: vscode.LogOutputChannel) {
+  /** `module` is the file of the server, `words` the folder of the texts in other languages. */
+  constructor(module: string, words: string, log: vscode.LogOutputChannel) {
     this.#trace = traceChannel(log);
-    const options = clientOptions(log, this.#trace);
+    const options = clientOptions(words, log, this.#trace);
     this.#client = new LanguageClient('drillhand', 'Drillhand', serverOptions(module), options);
     this.#client.onNotification(analysedNotification, (params: AnalysedParams) => this.#analysed.fire(params));
     this.#client.onNotification(folderChangedNotification, () => this.#folderChanged.fire());

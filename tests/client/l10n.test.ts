@@ -3,6 +3,7 @@ import path from 'node:path';
 import { globSync } from 'tinyglobby';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
+import { textsOfClient } from '../../.config/stage.mjs';
 import { lookedUp } from './looked-up.ts';
 
 const root = path.join(import.meta.dirname, '../..');
@@ -31,7 +32,10 @@ function textsIn(file: string): string[] {
   return found;
 }
 
-const shown = [...new Set(globSync(['client/**/*.ts', 'server/**/*.ts'], { cwd: root }).flatMap(textsIn))].sort();
+const clientFiles = globSync(['client/**/*.ts'], { cwd: root });
+const serverFiles = globSync(['server/**/*.ts'], { cwd: root });
+const shownByClient = [...new Set(clientFiles.flatMap(textsIn))].sort();
+const shown = [...new Set([...shownByClient, ...serverFiles.flatMap(textsIn)])].sort();
 const french = json('client/l10n/bundle.l10n.fr.json');
 const manifestWords = json('client/l10n/package.nls.json');
 const manifestFrench = json('client/l10n/package.nls.fr.json');
@@ -66,6 +70,12 @@ describe('the words of the interface', () => {
     const { lacking } = apart(shown, Object.keys(french));
     const { leftOver } = apart([...shown, ...lookedUp], Object.keys(french));
     expect({ lacking, leftOver }).toEqual(nothing);
+  });
+
+  test('the bundle that an editor takes for a variant of French has every text of the client, and few others', () => {
+    const staged = Object.keys(textsOfClient(french, clientFiles.map(read)));
+    expect(shownByClient.filter((text) => !staged.includes(text))).toEqual([]);
+    expect(staged.length).toBeLessThan(shownByClient.length * 1.2);
   });
 
   test('French keeps what stands for something', () => {
