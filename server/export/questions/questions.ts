@@ -34,7 +34,10 @@ function placed(spot: Spot, lines: readonly string[]): Omit<Draft, 'column' | 's
   };
 }
 
-/** `volume placed` of `grout: volume placed`. */
+/** `grout` of `grout: volume placed`. */
+const keywordOf = (what: string): string => what.replace(/:.*$/, '');
+
+/** `volume placed` of `grout: volume placed`, in the language of the window. */
 const factOf = (what: string): string => l10n.t(what.replace(/^[^:]*: /, ''));
 
 function saidOf({ what, kind, span }: Question, lines: readonly string[]): { says: string; asks: string } {
@@ -78,7 +81,7 @@ export function questionsFor(
     .filter(({ kind }) => kind !== 'approximate')
     .map((each): Draft => {
       const where = at(each.span.line);
-      const about = where.about || l10n.t(each.what.split(':')[0] ?? '');
+      const about = where.about || l10n.t(keywordOf(each.what));
       return { ...where, about, column: each.span.start, ...saidOf(each, lines) };
     });
   const found = findings.flatMap(({ message, span, crew }): Draft[] =>
