@@ -59,7 +59,7 @@ function ratedText(text: string): string {
 export const figureCaution = ({ caution }: Figure): string | null => (caution === null ? null : worded(caution));
 
 /** The formula of a figure, its letters explained. */
-export const figureFormula = ({ formula }: Figure): string => worded(formula);
+export const figureFormula = ({ formula }: Figure): string => l10n.t(formula);
 
 /** The facts that a figure waits for. */
 export const factsAwaited = ({ waitsFor }: Figure): readonly string[] => waitsFor.map(worded);

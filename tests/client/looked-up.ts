@@ -1,7 +1,11 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { globSync } from 'tinyglobby';
 import { table } from '../../grammar/table.ts';
 import { templates } from '../../grammar/templates.ts';
 import { termLists } from '../../grammar/terms/index.ts';
 import { units } from '../../grammar/units.ts';
+import { analyse } from '../../server/analysis/index.ts';
 import { columnIds, columnTitle } from '../../server/drawing/index.ts';
 import { exportFormats } from '../../server/export/formats.ts';
 import { figureTexts } from '../../server/features/figure-texts.ts';
@@ -17,6 +21,21 @@ const ofRule = ({ title, why, mend, crew, unfixed }: RuleWords): (string | undef
   unfixed,
 ];
 
+const root = path.join(import.meta.dirname, '../..');
+
+/** The samples, and what the rules are tried on. */
+const logs = [
+  ...globSync(['samples/**/*.well'], { cwd: root }).map((file) => readFileSync(path.join(root, file), 'utf8')),
+  ...rules.flatMap(({ flagged, silent }) => [...flagged, ...silent].map(({ text }) => text.replace(/\[\[|\]\]/g, ''))),
+];
+
+/** The formulas of every figure in those logs. */
+const formulas = logs.flatMap((text) =>
+  analyse(text.split(/\r?\n/), { packs: [], severities: {}, today: null }, 1).record.figures.map(
+    ({ formula }) => formula,
+  ),
+);
+
 const slots = table.flatMap((row) => row.slots);
 
 /** Texts that stand in English in data of the server and are looked up where they are shown. */
@@ -31,4 +50,5 @@ export const lookedUp: readonly string[] = [
   ...columnIds.map(columnTitle),
   ...exportFormats.map(({ title }) => title),
   ...figureTexts,
+  ...formulas,
 ].filter((text) => text !== undefined);
