@@ -3,8 +3,11 @@ import path from 'node:path';
 import * as l10n from '@vscode/l10n';
 import { afterEach, expect, test } from 'vitest';
 import { questionListHtml, questionsFor, questionsText } from '../../server/export/questions/index.ts';
+import { rules } from '../../server/rules/index.generated.ts';
+import type { Rule } from '../../server/rules/rule.ts';
 import { strangeBundle } from '../client/strange-language.ts';
 import { contextOf, findingsIn } from '../rules/checked.ts';
+import { readMarked } from '../rules/marked.ts';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const french: { [text: string]: string } = JSON.parse(
@@ -72,6 +75,23 @@ test('what a finding asks, and what it says without its advice, are French in a 
   expect(question?.about).toBe('terrain, 0 – 44.2 m');
   expect(question?.says).toBe('Les couches finissent à 44.2 m, 16.8 m au-dessus du fond du trou à 61 m.');
   expect(question?.asks).toBe('Quel terrain a-t-on rencontré jusqu’au fond?');
+});
+
+/** What rules say of their examples. */
+const messagesFor = (rules: readonly Rule[]): string[] =>
+  rules.flatMap((rule) =>
+    rule.flagged.flatMap(({ text, own }) =>
+      findingsIn(readMarked(text).text, {}, [rule], own ? [own] : []).map(({ message }) => message),
+    ),
+  );
+
+test('a finding has its advice behind the last semicolon in French too, where the list leaves it off', () => {
+  const asking = rules.filter(({ crew }) => crew !== undefined);
+  const clauses = () => messagesFor(asking).map((message) => message.split('; ').length);
+  const inEnglish = clauses();
+  expect(Math.max(...inEnglish)).toBeGreaterThan(1);
+  l10n.config({ contents: french });
+  expect(clauses()).toEqual(inEnglish);
 });
 
 test('counts one as one in French, and says so where nothing is open', () => {
