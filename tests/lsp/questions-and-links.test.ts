@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { expect, test } from 'vitest';
 import type { ClientCapabilities, Diagnostic, Hover } from 'vscode-languageserver-protocol';
 import type { QuestionsAnswer } from '../../server/lsp/protocol.ts';
@@ -56,4 +58,18 @@ test('the questions for the crew come as text, and as null for a log that is not
   expect(answer?.count).toBe((answer?.text.match(/^\d+\. /gm) ?? []).length);
   expect(answer?.text).toContain('1. Owner\n   Written: owner ?  (line 3)');
   expect(await ask('file:///wells/gone.well')).toBeNull();
+});
+
+test('the questions come in the language that the editor speaks', async () => {
+  const french: unknown = JSON.parse(
+    readFileSync(path.resolve(import.meta.dirname, '../../client/l10n/bundle.l10n.fr.json'), 'utf8'),
+  );
+  editor = startEditor();
+  await editor.begin(undefined, { l10n: french });
+  await editor.open(uri, log);
+  const answer = await editor.request<QuestionsAnswer>('drillhand/questions', { textDocument: { uri } });
+  expect(answer.text).toContain(
+    '1. Propriétaire\n   Écrit\u00a0: owner ?  (ligne 3)\n   Non noté\u00a0: propriétaire.\n',
+  );
+  expect(answer.text).toContain('Qu’a-t-on mis autour du tubage, et de quelle profondeur à quelle profondeur?');
 });
