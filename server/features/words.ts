@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { rememberedOfLine } from '../../grammar/line-notes.ts';
 import type { Columns } from '../../grammar/span.ts';
 import { termLists } from '../../grammar/terms/index.ts';
@@ -21,8 +22,8 @@ export const wordsOf = rememberedOfLine((line: Line): readonly Word[] => line.it
 
 const titles = new Map(termLists.map((list) => [list.id, list.title]));
 
-/** The title of a list of terms. */
-export const listTitle = (list: ListId): string => titles.get(list) ?? list;
+/** The title of a list of terms, in the language of the editor. */
+export const listTitle = (list: ListId): string => l10n.t(titles.get(list) ?? list);
 
 const byList = new Map(termLists.map((list) => [list.id, list.terms]));
 

@@ -9,7 +9,7 @@ import { beginningAt, plain, type Suggestion, type SuggestionSource } from './su
 import { countsOf, countTerms } from './used-words.ts';
 
 const suggestionOf = (list: ListId, term: Term): Suggestion =>
-  plain('term', term.name, l10n.t(listTitle(list)).toLowerCase(), {
+  plain('term', term.name, listTitle(list).toLowerCase(), {
     filter: [term.name, ...term.short].join(' '),
     about: { kind: 'term', list, id: term.id },
   });
