@@ -26,6 +26,12 @@ export const lineAfter = (line: number, lineText: string, added: string): Edit =
   text: `\n  ${added}`,
 });
 
+/** A line put in above `line`, indented as that is. */
+export const lineBefore = (line: number, lineText: string, added: string): Edit => ({
+  span: { line, start: 0, end: 0 },
+  text: `${/^\s*/.exec(lineText)?.[0] ?? ''}${added}\n`,
+});
+
 /** The depth `metres`, written in the unit that stands at `place`, so that nothing else on the line changes meaning. */
 export function depthAs(place: Depth | Measure, metres: number): string {
   const sign = metres < 0 ? '+' : '';
@@ -33,17 +39,29 @@ export function depthAs(place: Depth | Measure, metres: number): string {
   return `${sign}${figureIn(Math.abs(metres), place.unit)}${unit}`;
 }
 
+const marked = (text: string, { approximate, doubtful, bound }: Depth): string =>
+  `${bound ?? ''}${approximate ? '~' : ''}${text}${doubtful ? '?' : ''}`;
+
+/** Another depth of the log as it must be written at `place`: as it stands where both count alike, its marks always. */
+export function takenOver(place: Depth, to: Depth): string {
+  const countAlike = place.unit === to.unit && !place.unitWritten && !to.unitWritten && place.datum === to.datum;
+  if (countAlike && !to.td) return to.written;
+  const unit = place.unitWritten ? ` ${place.unit}` : '';
+  const figure = depthAs({ ...place, unitWritten: false }, to.value ?? 0);
+  return `${marked(figure, to)}${unit}`;
+}
+
 /** A fix that sets the depth at `place` to another depth of the log; none where `place` does not stand on `line`. */
 export function moveDepth(
-  title: string,
+  titleOf: (depth: string) => string,
   line: number,
   place: Depth | null,
   to: Depth | null,
   preferred = false,
 ): Fix[] {
   if (!place || place.span.line !== line || to?.value === null || to?.value === undefined) return [];
-  const edits = [{ span: place.span, text: depthAs(place, to.value) }];
-  return [fix(title, edits, { preferred })];
+  const text = takenOver(place, to);
+  return [fix(titleOf(text), [{ span: place.span, text }], { preferred })];
 }
 
 /** A fix that writes the top and the bottom of an interval the other way round. */
@@ -101,6 +119,10 @@ export function contactBetween(upper: Placed, lower: Placed): Fix[] {
   if (base?.value == null || top?.value == null || base.span.line !== upper.line || top.span.line !== lower.line)
     return [];
   const middle = (base.value + top.value) / 2;
-  const edits = [base, top].map((place) => ({ span: place.span, text: `~${depthAs(place, middle)}` }));
-  return [fix(l10n.t('Put the contact about halfway, marked ~'), edits)];
+  const [above, below] = [`~${depthAs(base, middle)}`, `~${depthAs(top, middle)}`];
+  const edits = [
+    { span: base.span, text: above },
+    { span: top.span, text: below },
+  ];
+  return [fix(l10n.t('Put the contact about halfway: {0}', below), edits)];
 }

@@ -37,26 +37,38 @@ const fixesAt = (rule: string, text: string): Record<string, string> =>
 describe('where the notes do not decide, each way is offered', () => {
   test('a gap', () => {
     expect(fixesAt('interval-gap', 'strata\n  0 - 3.8 clay\n  4.1 - 6.1 sand')).toEqual({
-      'Begin this line at the base of the line above': 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand',
-      'End the line above where this one begins': 'strata\n  0 - 4.1 clay\n  4.1 - 6.1 sand',
-      'Put the contact about halfway, marked ~': 'strata\n  0 - ~3.95 clay\n  ~3.95 - 6.1 sand',
-      'Log the gap as unknown': 'strata\n  0 - 3.8 clay\n  - 4.1  ?\n  4.1 - 6.1 sand',
+      'Begin this line at the base of the line above: 3.8': 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand',
+      'End the line above where this one begins: 4.1': 'strata\n  0 - 4.1 clay\n  4.1 - 6.1 sand',
+      'Put the contact about halfway: ~3.95': 'strata\n  0 - ~3.95 clay\n  ~3.95 - 6.1 sand',
+      'Log the gap as unknown: - 4.1 ?': 'strata\n  0 - 3.8 clay\n  - 4.1  ?\n  4.1 - 6.1 sand',
     });
   });
 
   test('an overlap', () => {
     expect(fixesAt('interval-overlap', 'strata\n  0 - 3.8 clay\n  3.5 - 6.1 sand')).toEqual({
-      'Begin this line at the base of the line above': 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand',
-      'End the line above where this one begins': 'strata\n  0 - 3.5 clay\n  3.5 - 6.1 sand',
-      'Put the contact about halfway, marked ~': 'strata\n  0 - ~3.65 clay\n  ~3.65 - 6.1 sand',
-      'Log the depths given twice as unknown': 'strata\n  0 - 3.5 clay\n  - 3.8  ?\n  3.8 - 6.1 sand',
+      'Begin this line at the base of the line above: 3.8': 'strata\n  0 - 3.8 clay\n  3.8 - 6.1 sand',
+      'End the line above where this one begins: 3.5': 'strata\n  0 - 3.5 clay\n  3.5 - 6.1 sand',
+      'Put the contact about halfway: ~3.65': 'strata\n  0 - ~3.65 clay\n  ~3.65 - 6.1 sand',
+      'Log the depths given twice as unknown: - 3.8 ?': 'strata\n  0 - 3.5 clay\n  - 3.8  ?\n  3.8 - 6.1 sand',
     });
   });
 
   test('a line that lies within another has no contact to share', () => {
     expect(Object.keys(fixesAt('interval-overlap', 'strata\n  0 - 9 clay\n  3 - 6 sand'))).toEqual([
-      'End the line above where this one begins',
+      'End the line above where this one begins: 3',
     ]);
+  });
+
+  test('a depth that is taken over keeps its doubt and its digits, and a line put in the indent', () => {
+    expect(fixesAt('interval-gap', 'strata\n\t0 - ~3.80? clay\n\t4.1 - 6.1 sand')).toMatchObject({
+      'Begin this line at the base of the line above: ~3.80?': 'strata\n\t0 - ~3.80? clay\n\t~3.80? - 6.1 sand',
+      'Log the gap as unknown: - 4.1 ?': 'strata\n\t0 - ~3.80? clay\n\t- 4.1  ?\n\t4.1 - 6.1 sand',
+    });
+    // NIST SP 811: 1 ft = 0.3048 m.
+    expect(fixesAt('interval-gap', 'strata\n  0 - ~3.048 clay\n  4.1 m - 6.1 m sand\n  21 ft - 9 sand')).toMatchObject({
+      'Begin this line at the base of the line above: ~3.048 m':
+        'strata\n  0 - ~3.048 clay\n  ~3.048 m - 6.1 m sand\n  21 ft - 9 sand',
+    });
   });
 
   test('a hole has no ground to leave unknown', () => {

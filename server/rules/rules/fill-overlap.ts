@@ -21,8 +21,8 @@ function stretchOf(fill: Fill): Stretch[] {
 }
 
 function fixesOf(upper: Stretch, lower: Stretch): Fix[] {
-  const begin = l10n.t('Begin the {0} where the {1} ends', kindText(lower.fill), kindText(upper.fill));
-  const end = l10n.t('End the {0} where the {1} begins', kindText(upper.fill), kindText(lower.fill));
+  const begin = () => l10n.t('Begin the {0} where the {1} ends', kindText(lower.fill), kindText(upper.fill));
+  const end = () => l10n.t('End the {0} where the {1} begins', kindText(upper.fill), kindText(lower.fill));
   return [
     ...(lower.bottom > upper.bottom
       ? moveDepth(begin, lower.fill.line, lower.interval.top, upper.interval.bottom, true)

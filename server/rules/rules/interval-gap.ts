@@ -1,23 +1,25 @@
 import * as l10n from '@vscode/l10n';
+import type { Tree } from '../../../grammar/tree.ts';
 import type { WellLog } from '../../model/log.ts';
 import { bottomOf, type ColumnFaults, columnFaults, columnText, topOf } from '../columns.ts';
-import { contactBetween, fix, moveDepth } from '../fixes.ts';
+import { contactBetween, fix, lineBefore, moveDepth } from '../fixes.ts';
 import { depthText, intervalText, stretchText } from '../messages.ts';
-import type { Fix, Report, Rule } from '../rule.ts';
+import type { Fix, Report, Rule, RuleContext } from '../rule.ts';
 
 type Gap = ColumnFaults['gaps'][number];
 
 /** A line `- 4.1 ?` above this one; it takes its top from the line before. */
-function unknownLine({ column, upper, lower }: Gap): Fix[] {
-  const { top, span } = lower.interval;
+function unknownLine({ column, upper, lower }: Gap, { lines }: Tree): Fix[] {
+  const { top } = lower.interval;
   if (column !== 'strata' || top?.span.line !== lower.line) return [];
-  const text = `${upper ? '' : '0 '}- ${top.written}  ?\n  `;
-  return [fix(l10n.t('Log the gap as unknown'), [{ span: { ...span, end: span.start }, text }])];
+  const added = `${upper ? '' : '0 '}- ${top.written}  ?`;
+  const edit = lineBefore(lower.line, lines[lower.line]?.text ?? '', added);
+  return [fix(l10n.t('Log the gap as unknown: {0}', added.replace(/\s+/g, ' ')), [edit])];
 }
 
-const fixesOf = (gap: Gap): Fix[] => [
+const fixesOf = (gap: Gap, tree: Tree): Fix[] => [
   ...moveDepth(
-    l10n.t('Begin this line at the base of the line above'),
+    (depth) => l10n.t('Begin this line at the base of the line above: {0}', depth),
     gap.lower.line,
     gap.lower.interval.top,
     gap.upper?.interval.bottom ?? null,
@@ -25,14 +27,14 @@ const fixesOf = (gap: Gap): Fix[] => [
   ),
   ...(gap.upper
     ? moveDepth(
-        l10n.t('End the line above where this one begins'),
+        (depth) => l10n.t('End the line above where this one begins: {0}', depth),
         gap.upper.line,
         gap.upper.interval.bottom,
         gap.lower.interval.top,
       )
     : []),
   ...(gap.upper && gap.column === 'strata' ? contactBetween(gap.upper, gap.lower) : []),
-  ...unknownLine(gap),
+  ...unknownLine(gap, tree),
 ];
 
 function messageOf({ column, upper, lower }: Gap, from: number | null, { units }: WellLog): string {
@@ -54,7 +56,7 @@ function messageOf({ column, upper, lower }: Gap, from: number | null, { units }
       );
 }
 
-function reportOf(gap: Gap, log: WellLog): Report {
+function reportOf(gap: Gap, { log, tree }: RuleContext): Report {
   const { upper, lower } = gap;
   const from = upper ? bottomOf(upper) : 0;
   const base = upper && {
@@ -65,7 +67,7 @@ function reportOf(gap: Gap, log: WellLog): Report {
     span: lower.interval.span,
     message: messageOf(gap, from, log),
     related: base ? [base] : [],
-    fixes: () => fixesOf(gap),
+    fixes: () => fixesOf(gap, tree),
   };
 }
 
@@ -91,5 +93,5 @@ export const rule: Rule = {
     { text: 'drilling\n  7.2 - 13.2 18 min\n  19.2 - 25.2 9 min' },
     { text: 'strata\n  0 - ? clay\n  6 - 12 sand' },
   ],
-  check: ({ log }) => columnFaults(log).gaps.map((gap) => reportOf(gap, log)),
+  check: (context) => columnFaults(context.log).gaps.map((gap) => reportOf(gap, context)),
 };

@@ -1,9 +1,10 @@
 import * as l10n from '@vscode/l10n';
-import type { Depth, HoleEntry, WellLog } from '../../model/log.ts';
+import type { Tree } from '../../../grammar/tree.ts';
+import type { Depth, HoleEntry } from '../../model/log.ts';
 import { bottomOf, columnFaults, columnText, type Pair, sameDepth, topOf } from '../columns.ts';
-import { contactBetween, depthAs, fix, moveDepth } from '../fixes.ts';
+import { contactBetween, fix, lineBefore, moveDepth, takenOver } from '../fixes.ts';
 import { depthText, intervalText, stretchText } from '../messages.ts';
-import type { Fix, Report, Rule } from '../rule.ts';
+import type { Fix, Report, Rule, RuleContext } from '../rule.ts';
 
 const isReamed = (entry: Partial<HoleEntry>): boolean =>
   Boolean(entry.reamedFrom) || (entry.methods ?? []).some(({ id }) => id.includes('ream'));
@@ -17,15 +18,17 @@ const asTopOf = (bottom: number | null, depth: Depth | null): Depth | null =>
   bottom === null || bottom > (depth?.value ?? 0) + sameDepth ? depth : null;
 
 /** Ends the upper line where the lower begins, and leaves what both speak of to the crew; for strata. */
-function unknownBetween({ column, upper, lower }: Pair): Fix[] {
+function unknownBetween({ column, upper, lower }: Pair, { lines }: Tree): Fix[] {
   const [base, top, foot] = [upper.interval.bottom, lower.interval.top, lower.interval.bottom];
   if (column !== 'strata' || base?.value == null || top?.value == null || foot?.value == null) return [];
   const standsAlone = base.span.line === upper.line && top.span.line === lower.line && lower.line === upper.line + 1;
   if (!standsAlone || foot.value <= base.value + sameDepth || top.value <= (topOf(upper) ?? 0) + sameDepth) return [];
+  const added = `- ${base.written}  ?`;
   return [
-    fix(l10n.t('Log the depths given twice as unknown'), [
-      { span: base.span, text: depthAs(base, top.value) },
-      { span: top.span, text: `- ${base.written}  ?\n  ${depthAs(top, base.value)}` },
+    fix(l10n.t('Log the depths given twice as unknown: {0}', added.replace(/\s+/g, ' ')), [
+      { span: base.span, text: takenOver(base, top) },
+      lineBefore(lower.line, lines[lower.line]?.text ?? '', added),
+      { span: top.span, text: takenOver(top, base) },
     ]),
   ];
 }
@@ -36,29 +39,29 @@ const mayMeet = ({ column, upper, lower }: Pair): boolean =>
   (topOf(upper) ?? Number.POSITIVE_INFINITY) < (topOf(lower) ?? 0) - sameDepth &&
   (bottomOf(lower) ?? 0) > (bottomOf(upper) ?? Number.POSITIVE_INFINITY) + sameDepth;
 
-const fixesOf = (pair: Pair): Fix[] => [
+const fixesOf = (pair: Pair, tree: Tree): Fix[] => [
   ...movesOf(pair),
   ...(mayMeet(pair) ? contactBetween(pair.upper, pair.lower) : []),
-  ...unknownBetween(pair),
+  ...unknownBetween(pair, tree),
 ];
 
 const movesOf = ({ upper, lower }: Pair): Fix[] => [
   ...moveDepth(
-    l10n.t('Begin this line at the base of the line above'),
+    (depth) => l10n.t('Begin this line at the base of the line above: {0}', depth),
     lower.line,
     lower.interval.top,
     asTopOf(bottomOf(lower), upper.interval.bottom),
     true,
   ),
   ...moveDepth(
-    l10n.t('End the line above where this one begins'),
+    (depth) => l10n.t('End the line above where this one begins: {0}', depth),
     upper.line,
     upper.interval.bottom,
     lower.interval.top,
   ),
 ];
 
-function reportOf(pair: Pair, { units }: WellLog): Report {
+function reportOf(pair: Pair, { log: { units }, tree }: RuleContext): Report {
   const { column, upper, lower } = pair;
   const base = bottomOf(upper) ?? 0;
   const shared = stretchText(topOf(lower), Math.min(base, bottomOf(lower) ?? base), units);
@@ -72,7 +75,7 @@ function reportOf(pair: Pair, { units }: WellLog): Report {
       shared,
     ),
     related: [{ span: upper.interval.span, message: l10n.t('this reaches down to {0}', depthText(base, units)) }],
-    fixes: () => fixesOf(pair),
+    fixes: () => fixesOf(pair, tree),
   };
 }
 
@@ -98,8 +101,8 @@ export const rule: Rule = {
     { text: 'hole\n  0 - 61 152\n  0 - 30 254 reamed from 152' },
     { text: 'strata\n  0 - 10 ft clay\n  3.048 - 6.1 sand' },
   ],
-  check: ({ log }) =>
-    columnFaults(log)
+  check: (context) =>
+    columnFaults(context.log)
       .overlaps.filter((pair) => !meantSo(pair))
-      .map((pair) => reportOf(pair, log)),
+      .map((pair) => reportOf(pair, context)),
 };

@@ -17,8 +17,8 @@ function reportOf(string: PipeString, shoe: Depth, foot: Depth, { log: { units }
     related: [{ span: foot.span, message: l10n.t('the {0} ends here, at {1}', kindText(string), at.foot) }],
     limit: 'shoe-foot-difference-most',
     fixes: () => [
-      ...moveDepth(l10n.t('Put the shoe at {0}', at.foot), shoe.span.line, shoe, foot, true),
-      ...moveDepth(l10n.t('End the {0} at {1}', kindText(string), at.shoe), foot.span.line, foot, shoe),
+      ...moveDepth(() => l10n.t('Put the shoe at {0}', at.foot), shoe.span.line, shoe, foot, true),
+      ...moveDepth(() => l10n.t('End the {0} at {1}', kindText(string), at.shoe), foot.span.line, foot, shoe),
     ],
   };
 }
