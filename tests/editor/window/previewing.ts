@@ -106,7 +106,12 @@ export const previewing = (workbench: Workbench): Tests => ({
     const { page } = workbench;
     await reloadWindow(page);
     await previewPage(page).locator('svg').first().waitFor({ timeout: 40_000 });
-    await previewPart(page, limestoneLine).click();
-    await untilSelected(page, /Ln 15, .*selected/);
+    const selected = page.locator('#status\\.editor\\.selection', { hasText: /Ln 15, .*selected/ });
+    // The page may take the focus back from the text while the window is still loading.
+    for (let click = 0; click < 5 && !(await selected.isVisible()); click += 1) {
+      await previewPart(page, limestoneLine).click();
+      await selected.waitFor({ timeout: 3000 }).catch(() => {});
+    }
+    await selected.waitFor();
   },
 });
