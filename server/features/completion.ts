@@ -48,15 +48,15 @@ const tierOf = (suggestion: Suggestion, word: string): 0 | 1 | 2 => {
   return begins(suggestion, word) ? 1 : 2;
 };
 
-/** What begins as the word typed does comes first, or what is spelled nearly like it where nothing does. */
+/** What begins as the word typed does, or what is spelled nearly like it and begins with its letter where nothing does. */
 function fitting(place: CompletionPlace): readonly Suggestion[] {
   const word = place.word.toLowerCase();
   const suggestions = sources.flatMap((source) => source(place));
   if (word === '') return suggestions;
   const tiers: readonly [Suggestion[], Suggestion[], Suggestion[]] = [[], [], []];
   for (const each of suggestions) if (begins(each, word.charAt(0))) tiers[tierOf(each, word)].push(each);
-  const near = tiers[0].length + tiers[1].length > 0 ? [] : nearNames(place);
-  return [...near, ...tiers.flat()];
+  const beginning = [...tiers[0], ...tiers[1]];
+  return beginning.length > 0 ? beginning : [...nearNames(place), ...tiers[2]];
 }
 
 /** What may be typed at the cursor. Nothing within remarks, comments and lines too long to be read. */

@@ -94,7 +94,8 @@ const symbolsOf = ({ uri, well, symbols }: FolderLog, query: string): SymbolInfo
     .map(({ kind, name, span }) => ({
       name,
       kind: symbolKinds[kind],
-      containerName: kind === 'well' ? well.name : (well.id?.text ?? well.name),
+      // A well's own file is shown by the editor anyway.
+      ...(kind !== 'well' && { containerName: well.id?.text ?? well.name }),
       location: { uri, range: rangeOf(span) },
     }));
 
