@@ -23,7 +23,10 @@ export const wordsOf = rememberedOfLine((line: Line): readonly Word[] => line.it
 const titles = new Map(termLists.map((list) => [list.id, list.title]));
 
 /** The title of a list of terms, in the language of the editor. */
-export const listTitle = (list: ListId): string => l10n.t(titles.get(list) ?? list);
+export function listTitle(list: ListId): string {
+  const title = titles.get(list) ?? list;
+  return l10n.t(title);
+}
 
 const byList = new Map(termLists.map((list) => [list.id, list.terms]));
 
