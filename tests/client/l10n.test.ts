@@ -67,9 +67,8 @@ const names = new Set(['Drillhand', 'drillhand', 'firstRecord']);
 describe('the words of the interface', () => {
   test('every text has its French, and none is left over', () => {
     expect(shown.length).toBeGreaterThan(0);
-    const { lacking } = apart(shown, Object.keys(french));
-    const { leftOver } = apart([...shown, ...lookedUp], Object.keys(french));
-    expect({ lacking, leftOver }).toEqual(nothing);
+    expect(lookedUp.length).toBeGreaterThan(0);
+    expect(apart([...new Set([...shown, ...lookedUp])].sort(), Object.keys(french))).toEqual(nothing);
   });
 
   test('the bundle that an editor takes for a variant of French has every text of the client, and few others', () => {
