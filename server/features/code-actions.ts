@@ -2,6 +2,7 @@ import * as l10n from '@vscode/l10n';
 import { type Span, spanAt } from '../../grammar/span.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import type { Edit, Finding, Fix } from '../rules/rule.ts';
+import { keptColumns } from './refactorings/change.ts';
 
 /** A change that the editor offers. */
 export interface Action {
@@ -27,8 +28,33 @@ const isTouched = ({ span }: Finding, { first, last }: Selection): boolean => {
 
 const fixesOf = (finding: Finding): readonly Fix[] => finding.fixes?.() ?? [];
 
-const quickFixes = (finding: Finding): readonly Action[] =>
-  fixesOf(finding).map(({ title, preferred, edits }) => ({ title, kind: 'quickfix', preferred, edits, finding }));
+const isReplacement = ({ span, text }: Edit): boolean => span.end > span.start && text !== '' && !text.includes('\n');
+
+/** A line put in above, which moves nothing of the line itself. */
+const isLineAbove = ({ span, text }: Edit): boolean => span.end === 0 && text.endsWith('\n');
+
+/** Blanks that keep the columns of a line whose values are written over; none where words are put in or taken out. */
+function blanksOf(line: number, lines: readonly string[], edits: readonly Edit[]): readonly Edit[] {
+  const here = edits.filter((edit) => edit.span.line === line && !isLineAbove(edit));
+  if (!here.every(isReplacement)) return [];
+  const pieces = here.map(({ span, text }) => ({ ...span, text }));
+  return keptColumns(lines[line] ?? '', pieces).map(({ text, ...columns }) => ({ span: spanAt(line, columns), text }));
+}
+
+/** The edits of a fix with what keeps the columns of the lines that it changes. */
+function inColumns({ lines }: Snapshot, edits: readonly Edit[]): readonly Edit[] {
+  const changed = new Set(edits.map(({ span }) => span.line));
+  return [...edits, ...[...changed].flatMap((line) => blanksOf(line, lines, edits))];
+}
+
+const quickFixes = (snapshot: Snapshot, finding: Finding): readonly Action[] =>
+  fixesOf(finding).map(({ title, preferred, edits }) => ({
+    title,
+    kind: 'quickfix',
+    preferred,
+    edits: inColumns(snapshot, edits),
+    finding,
+  }));
 
 const endOf = (text: string): number => text.trimEnd().length;
 
@@ -78,7 +104,10 @@ export function safeEdits(snapshot: Snapshot): readonly Edit[] {
 export function quickFixActions(snapshot: Snapshot, selection: Selection): readonly Action[] {
   const touched = snapshot.findings.filter((finding) => isTouched(finding, selection));
   const allowed = touched.filter((finding) => !isAboutAllow(finding));
-  return [...touched.flatMap(quickFixes), ...allowed.map((finding) => allowAction(snapshot, finding))];
+  return [
+    ...touched.flatMap((finding) => quickFixes(snapshot, finding)),
+    ...allowed.map((finding) => allowAction(snapshot, finding)),
+  ];
 }
 
 /** Every safe fix of the file as one change; null where there is none. */

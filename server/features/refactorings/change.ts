@@ -19,6 +19,37 @@ export const withPieces = (text: string, pieces: readonly Piece[]): string =>
     .sort((a, b) => b.start - a.start || b.end - a.end)
     .reduce((result, piece) => result.slice(0, piece.start) + piece.text + result.slice(piece.end), text);
 
+/** Where the remark or the comment of a line begins, in which blanks are its own. */
+const noteAt = (text: string): number => /[;#]/.exec(text)?.index ?? text.length;
+
+const touchesPiece = (run: Columns, pieces: readonly Piece[]): boolean =>
+  pieces.some(({ start, end }) => start < run.end && end > run.start);
+
+/** How much further right a column comes to stand through the pieces before it. */
+const shiftAt = (column: number, pieces: readonly Piece[]): number =>
+  pieces.reduce((sum, { start, end, text }) => sum + (end <= column ? text.length - (end - start) : 0), 0);
+
+/**
+ * What keeps the columns of a line whose pieces are written anew: the runs of blanks behind them made wider or narrower.
+ * A single blank parts words and is left alone; a run that is not wide enough keeps one.
+ */
+export function keptColumns(text: string, pieces: readonly Piece[]): readonly Piece[] {
+  const runs = [...text.slice(0, noteAt(text)).matchAll(/(?<=\S) {2,}(?=\S|$)/g)];
+  const blanks: Piece[] = [];
+  for (const { 0: run, index: start } of runs) {
+    const end = start + run.length;
+    const shift = shiftAt(start, [...pieces, ...blanks]);
+    const width = Math.max(1, run.length - shift);
+    if (width !== run.length && !touchesPiece({ start, end }, pieces))
+      blanks.push({ start, end, text: ' '.repeat(width) });
+  }
+  return blanks;
+}
+
+/** A line with pieces of it written anew, its columns kept. */
+export const withPiecesInColumns = (text: string, pieces: readonly Piece[]): string =>
+  withPieces(text, [...pieces, ...keptColumns(text, pieces)]);
+
 /** One line written anew. */
 export const changeOf = (line: number, before: string, text: string): Change => ({
   first: { line, column: 0 },

@@ -1,8 +1,9 @@
+import * as l10n from '@vscode/l10n';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import type { Depth, Interval, WellLog } from '../../model/log.ts';
-import { depthAs } from '../../rules/fixes.ts';
+import { takenOver } from '../../rules/fixes.ts';
 import { areSame } from '../depths.ts';
-import type { Change } from './change.ts';
+import { type Change, changeOf, withPiecesInColumns } from './change.ts';
 import type { Refactoring } from './refactoring.ts';
 
 interface Layer {
@@ -35,11 +36,11 @@ function partedContact(snapshot: Snapshot, line: number): Contact | null {
   return null;
 }
 
-const changeTo = ({ base, top }: Contact): Change => ({
-  first: { line: top.span.line, column: top.span.start },
-  last: { line: top.span.line, column: top.span.end },
-  text: depthAs(top, base.value ?? 0),
-});
+function changeTo({ base, top }: Contact, { lines }: Snapshot): Change {
+  const { line } = top.span;
+  const text = lines[line] ?? '';
+  return changeOf(line, text, withPiecesInColumns(text, [{ ...top.span, text: takenOver(top, base) }]));
+}
 
 /** A base that was changed takes the top of the layer below with it. */
 export const followContact: Refactoring = {
@@ -48,16 +49,12 @@ export const followContact: Refactoring = {
   offers: (snapshot, { first }) => {
     const contact = partedContact(snapshot, first.line);
     if (contact === null) return [];
-    return [
-      {
-        name: 'top',
-        title: `Let the next line begin at ${depthAs(contact.top, contact.base.value ?? 0)}`,
-      },
-    ];
+    const { base, top } = contact;
+    return [{ name: 'top', title: l10n.t('Let the next line begin at {0}', takenOver(top, base)) }];
   },
   changes: (snapshot, { first }) => {
     const contact = partedContact(snapshot, first.line);
-    return contact === null ? [] : [changeTo(contact)];
+    return contact === null ? [] : [changeTo(contact, snapshot)];
   },
   refusal: null,
 };

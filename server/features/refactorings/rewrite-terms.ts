@@ -1,9 +1,10 @@
+import * as l10n from '@vscode/l10n';
 import { readLine } from '../../../grammar/sections.ts';
 import type { Item, Line } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import { type Word, wordsOf } from '../words.ts';
-import { type Change, changeOf, type Piece, withPieces } from './change.ts';
+import { type Change, changeOf, type Piece, withPieces, withPiecesInColumns } from './change.ts';
 import { linesOf, type Refactoring } from './refactoring.ts';
 
 const saysTheSame = (line: Line, text: string): boolean =>
@@ -11,11 +12,11 @@ const saysTheSame = (line: Line, text: string): boolean =>
 
 /** A line with as many of the pieces as leave its meaning: all of them, else one after the other. */
 function rewithPieces(line: Line, pieces: readonly Piece[]): string {
-  const all = withPieces(line.text, pieces);
+  const all = withPiecesInColumns(line.text, pieces);
   if (saysTheSame(line, all)) return all;
   const kept: Piece[] = [];
   for (const piece of pieces) if (saysTheSame(line, withPieces(line.text, [...kept, piece]))) kept.push(piece);
-  return withPieces(line.text, kept);
+  return withPiecesInColumns(line.text, kept);
 }
 
 function longPiece({ value }: Item): readonly Piece[] {
@@ -62,9 +63,15 @@ function changesIn({ tree }: Snapshot, first: number, last: number, way: Way): r
 /** More lines than this are not looked through to see whether there is something to do. */
 const mostLooked = 200;
 
-const titles: Readonly<Record<Way, { readonly lines: string; readonly file: string }>> = {
-  expand: { lines: 'Write the terms of these lines in full', file: 'Write every term of the file in full' },
-  shorten: { lines: 'Write the terms of these lines short', file: 'Write every term of the file short' },
+const titles: Readonly<Record<Way, { readonly lines: () => string; readonly file: () => string }>> = {
+  expand: {
+    lines: () => l10n.t('Write the terms of these lines in full'),
+    file: () => l10n.t('Write every term of the file in full'),
+  },
+  shorten: {
+    lines: () => l10n.t('Write the terms of these lines short'),
+    file: () => l10n.t('Write every term of the file short'),
+  },
 };
 
 const bothWays: readonly Way[] = ['expand', 'shorten'];
@@ -79,9 +86,9 @@ export const rewriteTerms: Refactoring = {
     const looked = Math.min(last, first + mostLooked);
     return bothWays.flatMap((way) => [
       ...(changesIn(snapshot, first, looked, way).length > 0
-        ? [{ name: `${way} lines`, title: titles[way].lines }]
+        ? [{ name: `${way} lines`, title: titles[way].lines() }]
         : []),
-      { name: `${way} file`, title: titles[way].file },
+      { name: `${way} file`, title: titles[way].file() },
     ]);
   },
   changes: (snapshot, selection, name) => {

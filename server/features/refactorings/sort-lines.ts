@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import type { Line } from '../../../grammar/tree.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import type { Interval } from '../../model/log.ts';
@@ -99,7 +100,7 @@ export const sortLines: Refactoring = {
   offers: (snapshot, { first }) => {
     const section = sectionAt(snapshot, first.line);
     if (section === undefined || runsOf(snapshot, section).every(isSorted)) return [];
-    return [{ name: 'section', title: `Sort the lines of ${section.id} by depth` }];
+    return [{ name: 'section', title: l10n.t('Sort the lines of {0} by depth', section.id) }];
   },
   changes: (snapshot, { first }) => {
     const section = sectionAt(snapshot, first.line);
