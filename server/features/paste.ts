@@ -136,23 +136,41 @@ function lineRowOf(section: string | null): Row | null {
   return lines === null ? null : rowById(lines);
 }
 
-/** Rows parted by tabs as lines of the section that the cursor stands in; null for a text that is no such rows, and outside sections. */
-export function pastedRows(snapshot: Snapshot, position: Position, text: string): PastedRows | null {
+/** Where rows may be put in: the cursor, and the section whose lines they become. */
+export interface PlaceOfRows {
+  readonly at: Position;
+  readonly section: string;
+  readonly row: Row;
+}
+
+/** The place of the cursor, in a section that takes lines of depths; null elsewhere. */
+export function placeOfRows(snapshot: Snapshot, position: Position): PlaceOfRows | null {
   const at = placeInside(snapshot.lines, position);
-  if (at === null || text.length > mostLetters || !text.includes('\t')) return null;
-  const section = snapshot.tree.lines[at.line]?.section ?? null;
+  const section = at === null ? null : (snapshot.tree.lines[at.line]?.section ?? null);
   const row = lineRowOf(section);
-  const rows = rowsOf(text);
-  if (section === null || row === null || !rows.some((cells) => cells.filter(isFilled).length > 1)) return null;
-  const unit = unitById(snapshot.log.units.depth)?.id ?? '';
-  const lines = inColumns(linesOf(rows, section, row, unit), section);
-  const written = snapshot.lines[at.line] ?? '';
+  return at === null || section === null || row === null ? null : { at, section, row };
+}
+
+/** Lines as they are put in at the cursor, in the columns of their section. */
+export function asPasted({ lines }: Snapshot, { at, section }: PlaceOfRows, made: readonly string[]): PastedRows {
+  const shown = inColumns(made, section);
+  const written = lines[at.line] ?? '';
   const before = written.slice(0, at.column);
   const after = written.slice(at.column).trim() === '' ? '' : '\n';
   const replaces = waits.test(before);
   return {
-    text: `${replaces ? '' : '\n'}${lines.join('\n')}${after}`,
+    text: `${replaces ? '' : '\n'}${shown.join('\n')}${after}`,
     replaceBefore: replaces ? before.length : 0,
-    lines: lines.length,
+    lines: shown.length,
   };
+}
+
+/** Rows parted by tabs as lines of the section that the cursor stands in; null for a text that is no such rows, and outside sections. */
+export function pastedRows(snapshot: Snapshot, position: Position, text: string): PastedRows | null {
+  const place = placeOfRows(snapshot, position);
+  if (place === null || text.length > mostLetters || !text.includes('\t')) return null;
+  const rows = rowsOf(text);
+  if (!rows.some((cells) => cells.filter(isFilled).length > 1)) return null;
+  const unit = unitById(snapshot.log.units.depth)?.id ?? '';
+  return asPasted(snapshot, place, linesOf(rows, place.section, place.row, unit));
 }

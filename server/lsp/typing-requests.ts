@@ -3,6 +3,7 @@ import { nextItem } from '../features/next-item.ts';
 import { onEnter } from '../features/on-type.ts';
 import { pastedRows } from '../features/paste.ts';
 import { placeOf, textEditOf } from './convert.ts';
+import { pastedFieldSheet } from './field-sheet.ts';
 import {
   type NextItem,
   type NextItemParams,
@@ -22,5 +23,8 @@ export const typingRequests: readonly Registration[] = [
     ch === '\n' ? onEnter(snapshot, placeOf(position)).map(textEditOf) : null,
   ),
   onDocument(next, null, (snapshot, { selected, offered }) => nextItem(snapshot, selected, offered)),
-  onDocument(pasted, null, (snapshot, { position, text }) => pastedRows(snapshot, placeOf(position), text)),
+  onDocument(pasted, null, (snapshot, { position, text }) => {
+    const at = placeOf(position);
+    return pastedRows(snapshot, at, text) ?? pastedFieldSheet(snapshot, at, text);
+  }),
 ];

@@ -79,6 +79,27 @@ describe('what an editor asks while a log is typed', () => {
     });
   });
 
+  test.each([
+    ['parted by commas', '0,3.8,slty cl brn\n3.8,12,sand', '  0    - 3.8    slty cl brn\n  3.8  - 12     sand'],
+    ['parted by strokes', '0 | 3.8 | clay\n3.8 | 12 | sand', '  0    - 3.8    clay\n  3.8  - 12     sand'],
+    ['in columns', '0     3.8   clay\n3.8   12    sand', '  0    - 3.8    clay\n  3.8  - 12     sand'],
+    ['with the words first', 'clay 0-3.8\nbrn sand 3.8-12', '  0    - 3.8    clay\n  3.8  - 12     sand, brown'],
+  ])('rows of a field sheet %s as lines', async (_, text, lines) => {
+    const position = await open('strata\n       - |');
+    const params = { textDocument, position, text };
+    expect(await editor().request<PastedRows>('drillhand/pastedRows', params)).toMatchObject({ text: lines });
+  });
+
+  test.each([
+    ['lines of the section', '0 - 3 clay, brown\n- 6 sand, grey'],
+    ['a section of its own', 'water\n  38.5 fresh'],
+    ['words', 'ask about the seam\nand the bags'],
+    ['one row', 'clay 0-3.8'],
+  ])('%s are pasted as they are', async (_, text) => {
+    const position = await open('strata\n       - |');
+    expect(await editor().request('drillhand/pastedRows', { textDocument, position, text })).toBeNull();
+  });
+
   test('completion ranks what the other open logs used', async () => {
     await editor().open('file:///beside.well', 'strata\n  0 - 3 marl\n  - 6 marl');
     const position = await open('strata\n  0 - 3 |');
