@@ -54,6 +54,15 @@ export const flow = (workbench: Workbench): Tests => ({
     await closeUnsaved(workbench);
   },
 
+  async 'Enter leaves the unit that Tab has put in on its line'() {
+    await startWith(workbench, 'water\n  38.5 fresh');
+    await keys(workbench, '<Tab>');
+    await textLine(workbench.page, /fresh,.\?.L\/min$/).waitFor();
+    await keys(workbench, '25<Enter>54');
+    await untilShown(workbench, ['water', '  38.5 fresh, 25 L/min', '  54']);
+    await closeUnsaved(workbench);
+  },
+
   async 'rows of a sheet that are pasted become lines of the section'() {
     const { page } = workbench;
     await startWith(workbench, 'strata\n  0    - 0.3    topsoil\n       - ');
@@ -66,6 +75,24 @@ export const flow = (workbench: Workbench): Tests => ({
       '  3.8  - 12     sand',
     ]);
     await takeScreenshot(page, 'pasted');
+    await closeUnsaved(workbench);
+  },
+
+  async 'rows of a field sheet that are pasted become lines too, in its own words'() {
+    await startWith(workbench, 'strata\n       - ');
+    await copy(workbench, 'clay 0-3.8\nbrn sand 3.8-12');
+    await keys(workbench, '<Control+v>');
+    await untilShown(workbench, ['strata', '  0    - 3.8    clay', '  3.8  - 12     sand, brown']);
+    await closeUnsaved(workbench);
+  },
+
+  async 'a hand that waits for nothing gets the same lines, and its cursor stays where it types'() {
+    await startWith(workbench, 'well KH-09\n');
+    for (const line of ['strata', '0-3.8 slty cl', '12 lst gry', '-61 lst dk gry', 'x']) {
+      await workbench.page.keyboard.type(line, { delay: 10 });
+      if (line !== 'x') await workbench.page.keyboard.press('Enter');
+    }
+    await untilShown(workbench, [...layers, '       - x']);
     await closeUnsaved(workbench);
   },
 
