@@ -6,3 +6,7 @@ const strange = (text: string): string =>
 
 /** A bundle that has every text, in that language: what is read in plain letters was never looked up. */
 export const strangeBundle = new Proxy<{ [key: string]: string }>({}, { get: (_, key) => strange(String(key)) });
+
+/** The same for so many texts, as plain data that may be sent. */
+export const strangeTexts = (texts: readonly string[]): { readonly [english: string]: string } =>
+  Object.fromEntries(texts.map((text) => [text, strange(text)]));
