@@ -216,6 +216,8 @@ const fileRows: readonly Row[] = [
   textRow('licence', "the contractor's licence", 'licence W-2207', ['licence', 'license']),
   textRow('tag', "the well's tag", 'tag A 104422'),
   textRow('permit', 'permit or notice of intent', 'permit 2026-114'),
+  textRow('replaces', 'id of the well that this one replaces', 'replaces KH-02'),
+  textRow('nested', 'id of another well in the same hole', 'nested KH-04'),
   row('use', 'file', 'what the water is for', 'use domestic', {
     slots: [slot('use', [terms('use'), of('text')], 'use', { many: true, expected: true })],
   }),
@@ -564,7 +566,7 @@ const lineRows: readonly Row[] = [
   }),
   row('development', 'line', 'how the well was developed', 'development air, 3 h, 50 L/min, clear, sand <5 mg/L', {
     slots: [
-      word('method', ['development-method'], 'method', { many: true }),
+      word('method', ['development-method'], 'method', { many: true, expected: true }),
       slot('time', quantity('time'), 'how long'),
       slot('rate', quantity('rate'), 'rate'),
       slot('sand', quantity('concentration'), 'sand at the end', { labels: ['sand'] }),
@@ -597,7 +599,7 @@ const lineRows: readonly Row[] = [
     ],
   }),
   row('cap', 'line', 'the cap or cover', 'cap vermin-proof, vented', {
-    slots: [word('kind', ['cap-kind'], 'kind of cap', { many: true })],
+    slots: [word('kind', ['cap-kind'], 'kind of cap', { many: true, expected: true })],
   }),
 ];
 

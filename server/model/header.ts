@@ -17,6 +17,8 @@ export const textKeywords: ReadonlySet<string> = new Set([
   'licence',
   'tag',
   'permit',
+  'replaces',
+  'nested',
 ]);
 
 const readText = (source: Source): TextField | null =>

@@ -357,6 +357,18 @@ describe('the head', () => {
     expect(values('owner |')).toEqual([]);
   });
 
+  test('names other wells by their ids, and none where a well says its own', () => {
+    const wells = ['well KH-02', 'well KH-04', 'well OB-11'].map((text) => usedWords(snapshotOf(text).tree.lines));
+    const idsFor = (text: string): readonly string[] => {
+      const { snapshot, at } = marked(text);
+      const found = complete(snapshot, at, { used: allWords(wells), today: null });
+      return found?.suggestions.map(({ label }) => label) ?? [];
+    };
+    expect(idsFor('well KH-04\nreplaces |')).toEqual(['KH-02', 'OB-11']);
+    expect(idsFor('well KH-04\nnested KH|')).toEqual(['KH-02']);
+    expect(idsFor('well |')).toEqual([]);
+  });
+
   test('a value goes on with what is typed of it', () => {
     const found = besides('contractor Quillback Dr|');
     expect(found?.suggestions.map(({ label, from }) => [label, from])).toEqual([['Quillback Drilling', 11]]);

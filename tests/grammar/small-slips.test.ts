@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parseText } from '../../grammar/index.ts';
+import { formatText } from '../../server/features/format.ts';
 import { buildLog } from '../../server/model/index.ts';
 
 const logOf = (text: string) => buildLog(parseText(text));
@@ -158,6 +159,16 @@ describe('a question mark in a description', () => {
 
   test('is the size of its grains behind their label', () => {
     expect(logOf('strata\n 0 - 10 gravel to ?').strata[0]?.grain).toMatchObject({ value: null });
+  });
+});
+
+describe('another well', () => {
+  test('is named by its id, kept as written, and formatted as the head is', () => {
+    const text = 'well KH-07\nreplaces kh 02; west\nnested KH-04';
+    const { header } = logOf(text);
+    expect([header.replaces?.text, header.nested?.text]).toEqual(['kh 02; west', 'KH-04']);
+    expect(codesOf(text)).toEqual([]);
+    expect(formatText(text).split('\n')).toEqual(['well      KH-07', 'replaces  kh 02; west', 'nested    KH-04']);
   });
 });
 

@@ -6,11 +6,21 @@ import { plain, type SuggestionSource } from './suggestion.ts';
 
 /** What the logs of one crew say alike: all that stands on such a line, or of a place in words what stands last. */
 const alike: Readonly<Record<string, 'whole' | 'last'>> = {
+  well: 'whole',
   owner: 'whole',
   contractor: 'whole',
   technician: 'whole',
   licence: 'whole',
   location: 'last',
+};
+
+/** Lines of the head that name another well, by its id. */
+const namesWell: ReadonlySet<string> = new Set(['replaces', 'nested']);
+
+/** The line of other logs whose values a line may take: none for a well's own id, which no two wells share. */
+const sourceOf = (row: string): string | null => {
+  if (namesWell.has(row)) return 'well';
+  return row === 'well' || alike[row] === undefined ? null : row;
 };
 
 const marker = 'head:';
@@ -26,8 +36,9 @@ export function headKeysOf(line: Line): readonly string[] {
 
 /** What is typed so far of a value, and where it begins; null where none is awaited. */
 function typedOf({ before, line, row }: CompletionPlace): { readonly text: string; readonly from: number } | null {
-  const kind = row === null ? undefined : alike[row.id];
-  if (kind === undefined || line.keyword === null) return null;
+  const source = row === null ? null : sourceOf(row.id);
+  if (source === null || line.keyword === null) return null;
+  const kind = alike[source];
   const comma = kind === 'last' ? before.lastIndexOf(',') : -1;
   if (kind === 'last' && comma < line.keyword.end) return null;
   const start = Math.max(comma + 1, line.keyword.end);
@@ -36,18 +47,21 @@ function typedOf({ before, line, row }: CompletionPlace): { readonly text: strin
 }
 
 /** True where the logs beside this one say something on such a line. */
-export const knowsHeadValues = ({ id }: Row, { around }: CompletionPlace): boolean =>
-  alike[id] === 'whole' && [...around.used.keys()].some((key) => key.startsWith(`${marker}${id}/`));
+export function knowsHeadValues({ id }: Row, { around }: CompletionPlace): boolean {
+  const source = sourceOf(id) ?? '';
+  return alike[source] === 'whole' && [...around.used.keys()].some((key) => key.startsWith(`${marker}${source}/`));
+}
 
 /** On a line of the head, what the logs beside this one say there, the commonest first. */
 export const suggestHeadValues: SuggestionSource = (place) => {
   const typed = place.where === 'body' ? typedOf(place) : null;
   if (typed === null) return [];
-  const key = `${marker}${place.row?.id ?? ''}/`;
+  const key = `${marker}${sourceOf(place.row?.id ?? '')}/`;
+  const own = place.snapshot.log.header.well?.text;
   return [...place.around.used]
     .filter(([held]) => held.startsWith(key))
     .sort(([, a], [, b]) => b - a)
     .map(([held]) => held.slice(key.length))
-    .filter((value) => value.toLowerCase().startsWith(typed.text.toLowerCase()))
+    .filter((value) => value !== own && value.toLowerCase().startsWith(typed.text.toLowerCase()))
     .map((value) => plain('value', value, l10n.t('as in the logs beside this one'), { from: typed.from }));
 };
