@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { CodeLens, Hover, InlayHint, SemanticTokens, SignatureHelp } from 'vscode-languageserver-protocol';
 import { editorOfTests, editorsOfTests } from './editor.ts';
 import { about, type MarkedLog, openMarked, withEdits, withMarks } from './marked-log.ts';
+import { hinted, hintKinds, hovers, withHints } from './tellings.ts';
 
 const editor = editorOfTests();
 const startEditor = editorsOfTests();
@@ -12,53 +13,20 @@ async function hovered(marked: string): Promise<{ log: MarkedLog; hover: Hover; 
   return { log, hover, words: (hover.contents as { value: string }).value };
 }
 
-const well = [
-  'ground 287.4 m',
-  'hole',
-  '  0 - 7.2 254',
-  '  - 61 152',
-  'strata',
-  '  0 - 3.8 clay',
-  '  - 61 sand',
-  'casing +0.45 - 7.2 steel 168.3 x 6.4',
-];
-
-const wellWith = (more: string): string => [...well, more].join('\n');
+/** Markdown as it is read. */
+const asRead = (markdown: string): string => markdown.replace(/\*\*|`/g, '');
 
 describe('hover', () => {
-  test.each([
-    ['a term', 'strata\n  0 - 6.1 [[lime|stone]], grey', [/\*\*limestone\*\*/, /Source: \S/]],
-    ['a short form', 'strata\n  0 - 6.1 lst [[b|rn]]', [/\*\*brown\*\*/, /Source: \S/]],
-    // NIST SP 811, appendix B: 1 ft = 0.3048 m exactly.
-    [
-      'a depth, with thickness and elevation',
-      'ground 287.4 m\nstrata\n  0 - 3.8 clay\n  - [[6|.1]] sand',
-      [/\*\*6\.1 m\*\* = \*\*20\.01 ft\*\*/, /Interval of 2\.3 m = 7\.546 ft/, /Elevation 281\.3 m/],
-    ],
-    // ASME B36.10M: 6 in nominal pipe is 6.625 in outside.
-    ['a diameter', 'casing 0 - 7.2 steel [[168|.3]] x 6.4', [/6 in nominal/, /6\.626 in/]],
-    // Worked by hand: π/4 (0.254² - 0.1683²) 7.2 = 0.2047 m³.
-    [
-      'figures, with the sum worked out',
-      wellWith('  [[gr|out]] 0 - 7.2 neat cement, 0.29 m3'),
-      [/annulus volume.*: 0\.205 m³/, /π\/4/, /254 mm \(line 3\)/, /168\.3 mm \(line 8\)/],
-    ],
-    // 5.65 m below a casing that stands up 0.45 m is 5.2 m below ground.
-    [
-      'a level, in both datums',
-      wellWith('water\n  level [[5.6|5 toc]] 2026-05-07'),
-      [/5\.2 m = 17\.06 ft below ground/, /\*\*5\.65 m\*\*/],
-    ],
-    ['the limits of a pack', 'rules [[gen|eral]]', [/not the law/, /grout-allowance.*NR 812/]],
-    ['a keyword', 'casing 0 - 7.2 steel\n  [[sh|oe]] 7.2', [/```drillhand\nshoe 7\.2/]],
-  ] as const)('%s', async (_, marked, wanted) => {
+  test.each(hovers)('tells of %s', async (_, marked, said) => {
     const { log, hover, words } = await hovered(marked);
-    for (const each of wanted) expect(words).toMatch(each);
+    expect(asRead(words)).toMatch(said);
     expect(hover.range).toEqual(log.ranges[0]);
   });
 
   test('a finding tells why, and the limit that it rests on', async () => {
-    const { words } = await hovered(wellWith('  grout 0 - 7.2 neat cement, 0.|1 m3'));
+    const { words } = await hovered(
+      'hole\n  0 - 7.2 254\ncasing 0 - 7.2 steel 168.3 x 6.4\n  grout 0 - 7.2 neat cement, 0.|1 m3',
+    );
     expect(words).toContain('`grout-short`');
     expect(words).toMatch(/Limit of `general`: .*NR 812/);
   });
@@ -69,55 +37,25 @@ const hintsOf = async ({ uri }: MarkedLog, from = editor()): Promise<InlayHint[]
   return from.request<InlayHint[]>('textDocument/inlayHint', { textDocument: { uri }, range });
 };
 
-/** The text with the hints between double angle quotes. */
-const withHints = (log: MarkedLog, hints: readonly InlayHint[]): string =>
+/** The lines with the hints where an editor shows them. */
+const shownWith = (log: MarkedLog, hints: readonly InlayHint[]): string[] =>
   withEdits(
     log,
-    hints.map(({ position, label }) => ({ range: { start: position, end: position }, newText: `«${label}»` })),
-  );
+    hints.map(({ position, label }) => ({ range: { start: position, end: position }, newText: String(label) })),
+  ).split('\n');
 
 describe('hints', () => {
-  const log = [
-    'hole',
-    '  0 - 7.2 254',
-    '  - 38 ft 152',
-    'casing 0 - 7.2 steel 168.3 x 6.4',
-    '  grout 0 - 7.2 neat cement, 0.29 m3',
-    'drilling air 21 m3/min',
-    '  7.2 - 13.2 18 min',
-  ].join('\n');
-
-  // 1 ft = 0.3048 m; π/4 (0.254² - 0.1683²) 7.2 = 0.2047 m³ and 15 % more; 6 m in 18 min.
-  const shown = {
-    thickness: '  - 38 ft«4.382 m» 152',
-    units: '  - 38 ft«= 11.58 m» 152',
-    requiredVolume: '  grout 0 - 7.2 neat cement, 0.29 m3«required 0.235 m³»',
-    penetrationRate: '  7.2 - 13.2 18 min«0.333 m/min»',
-  };
-  const kinds = Object.keys(shown) as (keyof typeof shown)[];
-
   test('stand behind what they speak of', async () => {
-    const opened = await openMarked(editor(), log);
-    const lines = withHints(opened, await hintsOf(opened)).split('\n');
-    expect(lines.filter((line) => line.includes('«'))).toEqual([
-      '  - 38 ft«= 11.58 m»«4.382 m» 152',
-      shown.requiredVolume,
-      shown.penetrationRate,
-    ]);
+    const log = await openMarked(editor(), hinted.join('\n'));
+    expect(shownWith(log, await hintsOf(log))).toEqual(withHints(hintKinds));
   });
 
-  test.each(kinds)('of the kind %s can be switched off alone', async (kind) => {
+  test.each(hintKinds)('of the kind %s can be switched off alone', async (off) => {
     const other = startEditor();
-    other.settings = { inlayHints: { [kind]: false } };
+    other.settings = { inlayHints: { [off]: false } };
     await other.begin();
-    const opened = await openMarked(other, log);
-    const hints = await hintsOf(opened, other);
-    const labels = hints.map(({ label }) => String(label));
-    expect(labels).toHaveLength(kinds.length - 1);
-    for (const each of kinds) {
-      const label = /«(.*)»/.exec(shown[each])?.[1];
-      expect(labels.includes(label ?? ''), each).toBe(each !== kind);
-    }
+    const log = await openMarked(other, hinted.join('\n'));
+    expect(shownWith(log, await hintsOf(log, other))).toEqual(withHints(hintKinds.filter((kind) => kind !== off)));
   });
 });
 

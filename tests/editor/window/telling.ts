@@ -1,40 +1,9 @@
 import assert from 'node:assert/strict';
+import { hinted, hintKinds, hovers, withHints } from '../../lsp/tellings.ts';
 import { type Tests, until } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
 import { chooseTheme, runCommand, takeScreenshot } from './driver.ts';
 import { closeUnsaved, setInWorkspace, startWith, untilShown, writeMarked } from './keyboard.ts';
-
-const well = [
-  'ground 287.4 m',
-  'hole',
-  '  0 - 7.2 254',
-  '  - 61 152',
-  'strata',
-  '  0 - 3.8 clay',
-  '  - 61 sand',
-  'casing +0.45 - 7.2 steel 168.3 x 6.4',
-];
-
-const wellWith = (more: string): string => [...well, more].join('\n');
-
-/** What is pointed at, and what the box then says. */
-const hovers: readonly (readonly [what: string, marked: string, said: RegExp])[] = [
-  ['a term', 'strata\n  0 - 6.1 lime|stone, grey', /limestone.*Source: \S/s],
-  ['a short form', 'strata\n  0 - 6.1 lst b|rn', /brown.*Source: \S/s],
-  // NIST SP 811, appendix B: 1 ft = 0.3048 m exactly.
-  [
-    'a depth',
-    wellWith('').replace('- 61 sand', '- 6|1 sand'),
-    /61 m = 200\.13 ft.*Interval of 57\.2 m.*Elevation 226\.4 m/s,
-  ],
-  // ASME B36.10M: 6 in nominal pipe is 6.625 in outside.
-  ['a diameter', 'casing 0 - 7.2 steel 168|.3 x 6.4', /6 in nominal/],
-  // Worked by hand: π/4 (0.254² - 0.1683²) 7.2 = 0.2047 m³.
-  ['a figure', wellWith('  gr|out 0 - 7.2 neat cement, 0.29 m3'), /annulus volume.*0\.205 m³.*π\/4/s],
-  // 5.65 m below a casing that stands up 0.45 m is 5.2 m below ground.
-  ['a level', wellWith('water\n  level 5.6|5 toc 2026-05-07'), /5\.2 m = 17\.06 ft below ground/],
-  ['a pack', 'rules gen|eral', /not the law.*grout-allowance/s],
-];
 
 async function told(workbench: Workbench, marked: string, said: RegExp): Promise<void> {
   const { page } = workbench;
@@ -49,39 +18,6 @@ async function told(workbench: Workbench, marked: string, said: RegExp): Promise
   await box.waitFor();
   await page.keyboard.press('Escape');
 }
-
-const hinted = [
-  'hole',
-  '  0 - 7.2 254',
-  '  - 38 ft 152',
-  'casing 0 - 7.2 steel 168.3 x 6.4',
-  '  grout 0 - 7.2 neat cement, 0.29 m3',
-  'drilling air 21 m3/min',
-  '  7.2 - 13.2 18 min',
-];
-
-/** The hints of that log by their setting: 1 ft = 0.3048 m; 0.2047 m³ and 15 % more; 6 m in 18 min. */
-const hints = {
-  thickness: '4.382 m',
-  units: '= 11.58 m',
-  requiredVolume: 'required 0.235 m³',
-  penetrationRate: '0.333 m/min',
-};
-
-const kinds = Object.keys(hints) as (keyof typeof hints)[];
-
-/** The lines of that log with the hints of the kinds that are shown; the editor sets a blank before each. */
-const withHints = (shown: readonly (keyof typeof hints)[]): string[] => {
-  const hint = (kind: keyof typeof hints): string => (shown.includes(kind) ? hints[kind] : '');
-  return [
-    ...hinted.slice(0, 2),
-    `  - 38 ft${hint('units')}${hint('thickness')} 152`,
-    hinted[3] ?? '',
-    `${hinted[4]}${hint('requiredVolume')}`,
-    hinted[5] ?? '',
-    `${hinted[6]}${hint('penetrationRate')}`,
-  ];
-};
 
 const settingsOfHints = (off: string | null): object => ({
   'editor.codeLens': false,
@@ -110,7 +46,7 @@ export const telling = (workbench: Workbench): Tests => ({
     hovers.map(([what, marked, said]) => [
       `a box tells of ${what}`,
       async () => {
-        await told(workbench, marked, said);
+        await told(workbench, marked.replace(/\[\[|\]\]/g, ''), said);
       },
     ]),
   ),
@@ -146,11 +82,11 @@ export const telling = (workbench: Workbench): Tests => ({
   async 'hints stand in the text, and each kind can be switched off'() {
     await writeMarked(workbench, `|${hinted.join('\n')}`);
     setInWorkspace(workbench, settingsOfHints(null));
-    await untilShown(workbench, withHints(kinds));
+    await untilShown(workbench, withHints(hintKinds));
     await takeScreenshot(workbench.page, 'hints');
-    for (const off of kinds) {
+    for (const off of hintKinds) {
       setInWorkspace(workbench, settingsOfHints(off));
-      await untilShown(workbench, withHints(kinds.filter((kind) => kind !== off)));
+      await untilShown(workbench, withHints(hintKinds.filter((kind) => kind !== off)));
     }
   },
 
