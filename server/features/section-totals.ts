@@ -107,7 +107,9 @@ const ofDrilling: Totals = (snapshot, { first }) => {
   const { metres, seconds } = drilledOf(head);
   const mean = seconds > 0 ? penetrationRate(metres, seconds) : null;
   return [
-    metres > 0 ? l10n.t('{0} in {1}', plainText(metres, 'length', units), plainText(seconds, 'minutes', units)) : null,
+    metres > 0
+      ? l10n.t('{0} drilled in {1}', plainText(metres, 'length', units), plainText(seconds, 'minutes', units))
+      : null,
     mean?.ok ? l10n.t('{0} on average', show(mean.value, 'velocity', units).text) : null,
   ];
 };

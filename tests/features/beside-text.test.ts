@@ -101,7 +101,7 @@ describe('totals above sections', () => {
       'down to 61 m',
       '3 layers · down to 61 m',
       '7.65 m long · grout 0.29 m³ placed, 0.235 m³ required',
-      '12 m in 39 min · 0.308 m/min on average',
+      '12 m drilled in 39 min · 0.308 m/min on average',
       '40 L/min found · static level 5.2 m',
       // 40 L/min over 11.9 - 5.2 = 6.7 m is 5.97 L/min per m.
       'specific capacity 5.97 L/min per m',
