@@ -13,7 +13,7 @@ const severityText = (severity: Severity): string =>
     hint: l10n.t('hint'),
   })[severity];
 
-/** A text of the rules' own in bold, and what it is. */
+/** A text behind its heading, which stands in bold. */
 const headed = (heading: string, text: string): string => `**${heading}** ${text}`;
 
 const examples = (title: string, given: readonly string[]): string | null =>

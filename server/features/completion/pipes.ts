@@ -51,7 +51,7 @@ const scheduleText = (schedule: string): string => (schedule === 'light' ? 'ligh
 
 /** The pipe by its nominal size, in words. */
 function pipeText({ nominal, schedule, material }: Pipe): string {
-  const shown = schedule === 'light' ? l10n.t('light wall') : `sch ${schedule}`;
+  const shown = schedule === 'light' ? l10n.t('light wall') : scheduleText(schedule);
   return material === 'steel'
     ? l10n.t('{0} in {1} steel', nominal, shown)
     : l10n.t('{0} in {1} plastic', nominal, shown);
