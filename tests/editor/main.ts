@@ -7,7 +7,7 @@ import { runSuiteInHost, stagedExtension, type Totals } from './suite-in-host.ts
 import { accessible } from './window/accessibility.ts';
 import { betweenLines } from './window/between-lines.ts';
 import { completing } from './window/completing.ts';
-import { takeScreenshot } from './window/driver.ts';
+import { runCommand, takeScreenshot } from './window/driver.ts';
 import { flow } from './window/flow.ts';
 import { inFrench } from './window/french.ts';
 import { furniture } from './window/furniture.ts';
@@ -32,6 +32,12 @@ const reasonOf = (error: unknown): string =>
 
 const fileNameOf = (title: string): string => title.toLowerCase().replace(/[^a-z]+/g, '-');
 
+/** A text that a failed test has left changed would fail those behind it. */
+async function revertWhatIsLeft({ page }: Workbench): Promise<void> {
+  await page.keyboard.press('Escape');
+  if (await page.locator('.tab.active.dirty').isVisible()) await runCommand(page, 'File: Revert File');
+}
+
 async function runTest(workbench: Workbench, name: string, test: () => Promise<void>): Promise<Totals> {
   try {
     await test();
@@ -40,6 +46,7 @@ async function runTest(workbench: Workbench, name: string, test: () => Promise<v
   } catch (error) {
     console.log(`not ok - ${name}\n  ${reasonOf(error)}`);
     await takeScreenshot(workbench.page, `failed-${fileNameOf(name)}`);
+    await revertWhatIsLeft(workbench).catch((failure) => console.log(`  ${reasonOf(failure)}`));
     return { passed: 0, failed: 1 };
   }
 }
