@@ -20,7 +20,7 @@ const kindOfGround = ({ ground }: Term): string | null => {
 };
 
 const heading = (list: ListId, term: Term): string =>
-  `**${escapeMarkdown(term.name || term.id)}** (${escapeMarkdown(listTitle(list).toLowerCase())})`;
+  `**${escapeMarkdown(term.name || term.id)}** (${escapeMarkdown(l10n.t(listTitle(list)).toLowerCase())})`;
 
 /** A term with its meaning, its short forms and where it comes from. */
 export const describeTerm = (list: ListId, term: Term): string =>

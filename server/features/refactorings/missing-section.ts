@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { type Row, rowById, table } from '../../../grammar/table.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import { missingSections } from '../completion/next-sections.ts';
@@ -44,14 +45,25 @@ function appended({ lines }: Snapshot, text: string): Change {
   return lineInserted(lines, end, `\n${text}`);
 }
 
+/** A well that nobody sealed lacks no report of how it was. */
+const isSealed = ({ log }: Snapshot): boolean => /abandon|decommission|sealed|dry/.test(statusOf(log));
+
+const statusOf = ({ status }: Snapshot['log']): string => {
+  if (status === null) return '';
+  return 'id' in status ? status.id : status.text.toLowerCase();
+};
+
+const lackedBy = (snapshot: Snapshot): readonly Row[] =>
+  missingSections(snapshot, givenRows(snapshot)).filter(({ id }) => id !== 'abandonment' || isSealed(snapshot));
+
 /** The sections that a log of this kind lacks, each put in behind the last line with a question mark for every fact. */
 export const missingSection: Refactoring = {
   id: 'missing-section',
   kind: 'refactor.rewrite',
   offers: (snapshot, _, asked) =>
-    (asked ? missingSections(snapshot, givenRows(snapshot)) : []).slice(0, mostOffered).map(({ id }) => ({
+    (asked ? lackedBy(snapshot) : []).slice(0, mostOffered).map(({ id }) => ({
       name: id,
-      title: `Add what is missing: ${id}, with a question mark for each fact`,
+      title: l10n.t('Add what is missing: {0}, with a question mark for each fact', id),
     })),
   changes: (snapshot, _, name) => {
     const row = table.find(({ id }) => id === name);

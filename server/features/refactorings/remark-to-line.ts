@@ -1,7 +1,9 @@
+import * as l10n from '@vscode/l10n';
 import { readLine } from '../../../grammar/sections.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
-import { sectionsOf } from '../sections.ts';
+import { areSame, depthsOn } from '../depths.ts';
+import { type Section, sectionsOf } from '../sections.ts';
 import { type Change, changeOf, lineInserted } from './change.ts';
 import type { Refactoring } from './refactoring.ts';
 
@@ -51,50 +53,100 @@ const isRead = ({ section, line }: Told): boolean => {
   return read.row !== null && read.section === section && read.problems.length === 0;
 };
 
-function toldBy(line: Line): Told | null {
-  const text = line.remark?.text.trim() ?? '';
+/** A part of a remark that is a line of its own, and what is left of the remark without it. */
+interface Found extends Told {
+  readonly left: string;
+}
+
+function toldBy(text: string, { section: open }: Line): Told | null {
   for (const { pattern, section, line: write } of patterns) {
     const found = pattern.exec(text);
     if (found === null) continue;
     const told = { section, line: write(found[1] ?? '', found[2] ?? '') };
-    return line.section === section && told.line.startsWith('level') ? null : isRead(told) ? told : null;
+    return open === section && told.line.startsWith('level') ? null : isRead(told) ? told : null;
   }
   return null;
 }
 
-/** The line without its remark; its comment stays. */
-function withoutRemark({ text, remark }: Line): string {
+/** The first part of the remark, among those that a semicolon parts, that is a line. */
+function foundIn(line: Line): Found | null {
+  const parts = line.remark?.text.split(';').map((part) => part.trim()) ?? [];
+  for (const [at, part] of parts.entries()) {
+    const told = toldBy(part, line);
+    if (told !== null) return { ...told, left: parts.filter((_, other) => other !== at).join('; ') };
+  }
+  return null;
+}
+
+/** The line with what is left of its remark; its comment stays in its column. */
+function withRemark({ text, remark }: Line, left: string): string {
   if (remark === null) return text;
   const before = text.slice(0, remark.start).replace(/\s*;?\s*$/, '');
   const after = text.slice(remark.end).trim();
-  return after === '' ? before : `${before}  ${after}`;
+  const said = left === '' ? before : `${text.slice(0, remark.start)}${left}`;
+  if (after === '') return said;
+  return `${said.padEnd(text.length - after.length - 2)}  ${after}`;
 }
 
-/** Behind the last line of the section, or with a keyword of its own behind the last line of the file. */
-function added({ tree, lines }: Snapshot, { section, line }: Told): Change {
-  const there = sectionsOf(tree).findLast(({ id }) => id === section);
-  if (there !== undefined) return lineInserted(lines, there.last + 1, `  ${line}`);
+const metresOf = (line: Line, { log }: Snapshot): number | null => depthsOn(line, log.units)[0]?.metres ?? null;
+
+const bodyOf = ({ line, section }: Told): Line => readLine(`  ${line}`, { section, hasString: true }).line;
+
+/** True where the section has a line of that kind at that depth already. */
+function isThere(told: Told, snapshot: Snapshot): boolean {
+  const body = bodyOf(told);
+  const metres = metresOf(body, snapshot);
+  return snapshot.tree.lines.some((line) => {
+    const other = line.row === body.row ? metresOf(line, snapshot) : null;
+    return metres !== null && other !== null && areSame(metres, other);
+  });
+}
+
+/** The number of the line that it comes to stand above: the first of its kind that is deeper, else the end of the section. */
+function placeIn({ first, last }: Section, told: Told, snapshot: Snapshot): number {
+  const body = bodyOf(told);
+  const metres = metresOf(body, snapshot) ?? Number.POSITIVE_INFINITY;
+  const lines = snapshot.tree.lines.slice(first + 1, last + 1);
+  const deeper = lines.findIndex(
+    (line) => body.row === 'water.line' && line.row === body.row && (metresOf(line, snapshot) ?? 0) > metres,
+  );
+  return deeper < 0 ? last + 1 : first + 1 + deeper;
+}
+
+const indentIn = ({ first, last }: Section, { lines }: Snapshot): string =>
+  first === last ? '  ' : (/^\s*/.exec(lines[last] ?? '')?.[0] ?? '');
+
+/** Among the lines of the section, or with a keyword of its own behind the last line of the file. */
+function added(snapshot: Snapshot, told: Told): Change {
+  const { tree, lines } = snapshot;
+  const there = sectionsOf(tree).findLast(({ id }) => id === told.section);
+  if (there !== undefined)
+    return lineInserted(lines, placeIn(there, told, snapshot), `${indentIn(there, snapshot)}${told.line}`);
   const end = lines.findLastIndex((each) => each.trim() !== '') + 1;
-  return lineInserted(lines, end, `\n${section}\n  ${line}`);
+  return lineInserted(lines, end, `\n${told.section}\n  ${told.line}`);
 }
 
-const titleOf = ({ section, line }: Told): string =>
-  `Make the remark a line of ${section}: ${line.replace(/\s+/g, ' ')}`;
+const foundAt = (snapshot: Snapshot, number: number): Found | null => {
+  const line = snapshot.tree.lines[number];
+  const found = line === undefined ? null : foundIn(line);
+  return found === null || isThere(found, snapshot) ? null : found;
+};
 
-/** A remark that says what has a line of its own in another section becomes that line. */
+/** A remark that says what has a line of its own in another section becomes that line; the rest of it stays. */
 export const remarkToLine: Refactoring = {
   id: 'remark-to-line',
   kind: 'refactor.extract',
-  offers: ({ tree }, { first }) => {
-    const line = tree.lines[first.line];
-    const told = line === undefined ? null : toldBy(line);
-    return told === null ? [] : [{ name: 'line', title: titleOf(told) }];
+  offers: (snapshot, { first }) => {
+    const found = foundAt(snapshot, first.line);
+    if (found === null) return [];
+    const line = found.line.replace(/\s+/g, ' ');
+    return [{ name: 'line', title: l10n.t('Make the remark a line of {0}: {1}', found.section, line) }];
   },
   changes: (snapshot, { first }) => {
     const line = snapshot.tree.lines[first.line];
-    const told = line === undefined ? null : toldBy(line);
-    if (line === undefined || told === null) return [];
-    return [changeOf(first.line, line.text, withoutRemark(line)), added(snapshot, told)];
+    const found = foundAt(snapshot, first.line);
+    if (line === undefined || found === null) return [];
+    return [changeOf(first.line, line.text, withRemark(line, found.left)), added(snapshot, found)];
   },
   refusal: null,
 };

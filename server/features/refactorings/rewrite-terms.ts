@@ -38,10 +38,12 @@ function shortOf(word: Word, written: string): string {
   return short.find(({ length }) => length < long.length) ?? long;
 }
 
+/** What is written as short already stays. */
 const shortPieces = (line: Line): readonly Piece[] =>
-  wordsOf(line).map((word) => {
+  wordsOf(line).flatMap((word) => {
     const { start, end } = word;
-    return { start, end, text: shortOf(word, line.text.slice(start, end)) };
+    const text = shortOf(word, line.text.slice(start, end));
+    return text.length < end - start ? [{ start, end, text }] : [];
   });
 
 const ways = { expand: longPieces, shorten: shortPieces } as const;

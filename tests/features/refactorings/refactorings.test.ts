@@ -36,6 +36,15 @@ describe('a base that was changed', () => {
     );
   });
 
+  test('with its doubt and its digits, and the columns of the line', () => {
+    expect(changed('strata\n  0 - ~4.10?| clay\n  3.8   - 6.1   sand', 'next line begin')).toBe(
+      'strata\n  0 - ~4.10? clay\n  ~4.10? - 6.1  sand',
+    );
+    expect(changed('strata\n  0 - 12.25| clay\n  12    - 20      gravel', 'begin at 12.25')).toBe(
+      'strata\n  0 - 12.25 clay\n  12.25 - 20      gravel',
+    );
+  });
+
   test('has nothing to offer where the two are one, or the top is not written', () => {
     expect(offered('strata\n  0 - 3.8| clay\n  3.8 - 6.1 sand')).toEqual([]);
     expect(offered('strata\n  0 - 3.8| clay\n  - 6.1 sand')).toEqual([]);
@@ -85,6 +94,17 @@ describe('a section that is missing', () => {
     );
   });
 
+  test('asks for something on every line, and of a well that was not sealed not how it was', () => {
+    expect(changed('well A\nhole\n  0 - 9 200\nstrata\n  - 9 clay\ncasing 0 - 9 steel|', 'missing: cap')).toBeNull();
+    expect(changed('pump submersible\nhole\nstrata\ncasing\nwater\ntest\ndisinfection 1 h|', 'missing: cap')).toContain(
+      '\n\ncap  ?',
+    );
+    const all = 'hole\nstrata\ncasing\nwater\ntest\npump ?\ncap ?\ndisinfection ?';
+    const names = (text: string) => offered(text, true).filter((title) => title.includes('abandonment'));
+    expect(names(`${all}\nstatus in use|`)).toEqual([]);
+    expect(names(`${all}\nstatus abandoned|`)).toHaveLength(1);
+  });
+
   test('of every kind reads without a fault', () => {
     const sections = table.filter(({ where, id }) => (where === 'section' || where === 'line') && id !== 'screen');
     for (const row of sections) {
@@ -105,12 +125,32 @@ describe('a remark that is a line', () => {
       'strata\n  0 - 30 sand\n\nwater\n  26.4  ?',
     );
     expect(changed('strata\n  0 - 30| sand ; water at 26.4 m, 10 L/min # ask\nwater\n  12 fresh', 'remark')).toBe(
-      'strata\n  0 - 30 sand  # ask\nwater\n  12 fresh\n  26.4 m  10 L/min',
+      'strata\n  0 - 30 sand                             # ask\nwater\n  12 fresh\n  26.4 m  10 L/min',
     );
     expect(changed('drilling air\n  0 - 30 18 min ; returns lost 22| - 23', 'remark')).toBe(
       'drilling air\n  0 - 30 18 min\n  lost  22 - 23',
     );
     expect(changed('strata\n  0 - 30| sand ; static level 5.2', 'remark')).toContain('water\n  level  5.2');
+  });
+
+  test('comes to stand among the lines of its section by its depth, with their indent', () => {
+    expect(
+      changed('water\n    9 fresh\n    # the main one\n    31 fresh\nstrata\n  0 - 30| sand ; water at 26.4', 'remark'),
+    ).toBe('water\n    9 fresh\n    # the main one\n    26.4  ?\n    31 fresh\nstrata\n  0 - 30 sand');
+  });
+
+  test('leaves what else is said there, and a comment in its column', () => {
+    expect(changed('strata\n  0 - 30| sand  ; soft; water at 26.4  # seen', 'remark')?.split('\n')[1]).toBe(
+      '  0 - 30 sand  ; soft                 # seen',
+    );
+    expect(changed('strata\n  0 - 30| sand  ; water at 26.4; soft', 'remark')?.split('\n')[1]).toBe(
+      '  0 - 30 sand  ; soft',
+    );
+  });
+
+  test('is not offered where that line is there already', () => {
+    expect(offered('water\n  26.4 m fresh\nstrata\n  0 - 30| sand ; water at 26.4')).toEqual([]);
+    expect(offered('water\n  level 5.2 2026-05-07\nstrata\n  0 - 30| sand ; static level 5.2')).toEqual([]);
   });
 
   test('is not guessed from more than it says', () => {
@@ -128,6 +168,13 @@ describe('terms', () => {
     const short = changed('strata\n  0 - 3 limestone|, grey, fractured', 'these lines short') ?? '';
     expect(short).toContain('lst, gry');
     expect(analyse(short.split('\n'), settings, 1).log.strata[0]?.description).toBe('limestone, grey, fractured');
+  });
+
+  test('keep the columns behind them, and are never written longer to be short', () => {
+    expect(changed('strata\n  0 - 3   clay|, brown       ; soft   # KB', 'these lines short')).toBe(
+      'strata\n  0 - 3   cl, brn           ; soft   # KB',
+    );
+    expect(offered('strata\n  0 - 3 cl, vy hd|', true)).not.toContain('Write the terms of these lines short');
   });
 
   test('in the whole file', () => {
