@@ -9,11 +9,13 @@ import type { Refactoring } from './refactoring.ts';
 
 const sortable = new Set(['strata.line', 'hole.line', 'drilling.line', 'water.line', 'abandonment.line']);
 
-/** A depth line with the comments and allows above it. */
+/** A line with the comments and allows above it. */
 interface Unit {
   readonly first: number;
   readonly number: number;
+  /** Where it begins; a line that begins at no depth of its own stays behind the one before it. */
   readonly top: number;
+  readonly isDepthLine: boolean;
   readonly interval: Interval | null;
 }
 
@@ -25,44 +27,41 @@ const singleDepth = (entry: object | null): number | null => {
   return typeof depth === 'object' && depth !== null && 'value' in depth ? Number(depth.value ?? Number.NaN) : null;
 };
 
-function unitAt(snapshot: Snapshot, first: number, number: number, row: string, before: number): Unit {
-  const entry = entryOf(snapshot.log, row, number);
+function unitAt({ tree, log }: Snapshot, first: number, number: number, before: number): Unit {
+  const line = tree.lines[number];
+  const row = line?.keyword === null ? line.row : null;
+  if (row === null || !sortable.has(row)) return { first, number, top: before, isDepthLine: false, interval: null };
+  const entry = entryOf(log, row, number);
   const interval = leadingInterval(entry);
   const top = interval === null ? singleDepth(entry) : (interval.top?.value ?? null);
-  return { first, number, top: top === null || Number.isNaN(top) ? before : top, interval };
+  return { first, number, top: top === null || Number.isNaN(top) ? before : top, isDepthLine: true, interval };
 }
 
-/** Runs of depth lines that nothing else parts; a depth that nobody knows stays behind the one before it. */
-function runsOf(snapshot: Snapshot, { first, last }: Section): readonly (readonly Unit[])[] {
-  const runs: Unit[][] = [[]];
-  let begun: number | null = null;
+/** The lines below the head of a section, each with what stands above it. */
+function unitsOf(snapshot: Snapshot, { id, first, last }: Section): readonly Unit[] {
+  const units: Unit[] = [];
+  if (!sortable.has(`${id}.line`)) return units;
+  let begun = first + 1;
   for (let number = first + 1; number <= last; number += 1) {
     const line = snapshot.tree.lines[number];
-    const run = runs.at(-1) ?? [];
-    if (line === undefined) break;
-    if (line.row !== null && line.keyword === null && sortable.has(line.row)) {
-      run.push(unitAt(snapshot, begun ?? number, number, line.row, run.at(-1)?.top ?? Number.NEGATIVE_INFINITY));
-      begun = null;
-    } else if (saysNothing(line)) begun ??= number;
-    else {
-      if (run.length > 0) runs.push([]);
-      begun = null;
-    }
+    if (line === undefined || saysNothing(line)) continue;
+    units.push(unitAt(snapshot, begun, number, units.at(-1)?.top ?? Number.NEGATIVE_INFINITY));
+    begun = number + 1;
   }
-  return runs.filter(({ length }) => length > 1);
+  return units;
 }
 
-const isSorted = (run: readonly Unit[]): boolean =>
-  run.every(({ top }, at) => at === 0 || top >= (run[at - 1]?.top ?? top));
+const isSorted = (units: readonly Unit[]): boolean =>
+  units.every(({ top }, at) => at === 0 || top >= (units[at - 1]?.top ?? top));
 
 /** The top of a line that begins with the dash, as it must be written where another line comes to stand above it. */
 function topText({ interval }: Unit, line: Line): string {
   const top = interval?.top ?? null;
   const { depths } = line;
   if (top === null || top.number === null || depths?.kind !== 'interval') return '?';
-  const figure = `${top.number < 0 ? '+' : ''}${Math.abs(top.number)}`;
-  const needsUnit = top.unitWritten || depths.to.unit !== null;
-  return needsUnit ? `${figure} ${top.unit}` : figure;
+  if (!top.unitWritten && depths.to.unit === null) return top.written;
+  const figure = `${top.approximate ? '~' : ''}${top.number < 0 ? '+' : ''}${Math.abs(top.number)}`;
+  return `${figure}${top.doubtful ? '?' : ''} ${top.unit}`;
 }
 
 function unitText(unit: Unit, snapshot: Snapshot, above: Unit | undefined, wasAbove: Unit | undefined): string {
@@ -76,11 +75,17 @@ function unitText(unit: Unit, snapshot: Snapshot, above: Unit | undefined, wasAb
   return [...lines.slice(0, -1), told].join('\n');
 }
 
-function changeOfRun(run: readonly Unit[], snapshot: Snapshot): readonly Change[] {
-  const sorted = [...run].sort((a, b) => a.top - b.top);
-  const [first, last] = [run[0], run.at(-1)];
-  if (isSorted(run) || first === undefined || last === undefined) return [];
-  const texts = sorted.map((unit, at) => unitText(unit, snapshot, sorted[at - 1], run[run.indexOf(unit) - 1]));
+/** The depth line that stands above in the section, whose base a line may begin at. */
+const depthLineAbove = (units: readonly Unit[], at: number): Unit | undefined =>
+  units.slice(0, at).findLast(({ isDepthLine }) => isDepthLine);
+
+function sortedChange(snapshot: Snapshot, units: readonly Unit[]): readonly Change[] {
+  const sorted = [...units].sort((a, b) => a.top - b.top);
+  const [first, last] = [units[0], units.at(-1)];
+  if (isSorted(units) || first === undefined || last === undefined) return [];
+  const texts = sorted.map((unit, at) =>
+    unitText(unit, snapshot, depthLineAbove(sorted, at), depthLineAbove(units, units.indexOf(unit))),
+  );
   return [
     {
       first: { line: first.first, column: 0 },
@@ -93,18 +98,21 @@ function changeOfRun(run: readonly Unit[], snapshot: Snapshot): readonly Change[
 const sectionAt = ({ tree }: Snapshot, line: number): Section | undefined =>
   sectionsOf(tree).find(({ first, last }) => first <= line && line <= last);
 
-/** The depth lines of a section in the order of their tops, each with the comments above it; `- 12` is written out where it must be. */
+/**
+ * The lines of a section in the order of their tops, each with the comments above it; what begins at no depth goes with
+ * the line before it, and `- 12` is written out where it must be.
+ */
 export const sortLines: Refactoring = {
   id: 'sort-lines',
   kind: 'refactor.move',
   offers: (snapshot, { first }) => {
     const section = sectionAt(snapshot, first.line);
-    if (section === undefined || runsOf(snapshot, section).every(isSorted)) return [];
+    if (section === undefined || isSorted(unitsOf(snapshot, section))) return [];
     return [{ name: 'section', title: l10n.t('Sort the lines of {0} by depth', section.id) }];
   },
   changes: (snapshot, { first }) => {
     const section = sectionAt(snapshot, first.line);
-    return section === undefined ? [] : runsOf(snapshot, section).flatMap((run) => changeOfRun(run, snapshot));
+    return section === undefined ? [] : sortedChange(snapshot, unitsOf(snapshot, section));
   },
   refusal: null,
 };

@@ -66,6 +66,12 @@ describe('lines out of order', () => {
     expect(changed('strata\n  6 - 9 sand\n  - 12 ft clay\n  7| - 8 silt', 'Sort')).toContain('7 - 8 silt');
   });
 
+  test('a top that is written out keeps its doubt and its digits', () => {
+    expect(changed('strata\n  6 - ~9.0? sand\n  - 12 clay\n  7|  - 8 silt', 'Sort')).toBe(
+      'strata\n  6 - ~9.0? sand\n  7  - 8 silt\n  ~9.0? - 12 clay',
+    );
+  });
+
   test('say the same depths afterwards', () => {
     const text = 'strata\n  6 - 9 sand\n  - 12 clay\n  0| - 3 silt\n  - 6 clay\n  7 - 8 peat';
     const tops = (lines: readonly string[]) =>
@@ -80,9 +86,21 @@ describe('lines out of order', () => {
     expect(offered('test pump 40 L/min\n  60 5|\n  1 6')).toEqual([]);
   });
 
-  test('a level among water found stays where it is', () => {
-    expect(changed('water\n  54 fresh\n  38| fresh\n  level 5\n  12 fresh', 'Sort')).toBe(
-      'water\n  38 fresh\n  54 fresh\n  level 5\n  12 fresh',
+  test('a line that begins at no depth goes with the one before it', () => {
+    expect(changed('water\n  54 fresh\n  38| fresh\n  quality sulphur\n  12 fresh', 'Sort')).toBe(
+      'water\n  12 fresh\n  38 fresh\n  quality sulphur\n  54 fresh',
+    );
+    expect(changed('drilling air\n  6 - 12 18 min\n  lost 8\n  0 - 6| 20 min', 'Sort')).toBe(
+      'drilling air\n  0 - 6 20 min\n  6 - 12 18 min\n  lost 8',
+    );
+    expect(changed('strata\n  6 - 9 sand\n  O - 7 claq\n\n  0 - 6| clay', 'Sort')).toBe(
+      'strata\n\n  0 - 6 clay\n  6 - 9 sand\n  O - 7 claq',
+    );
+  });
+
+  test('a base that a line goes on from is kept through what stands between', () => {
+    expect(changed('drilling air\n  6 - 9 18 min\n  lost 8\n  - 12 9 min\n  0 - 6| 20 min', 'Sort')).toBe(
+      'drilling air\n  0 - 6 20 min\n  6 - 9 18 min\n  lost 8\n  - 12 9 min',
     );
   });
 });
