@@ -20,6 +20,7 @@ import { inlayHints } from '../../server/features/inlay-hints.ts';
 import { escapeMarkdown } from '../../server/features/markdown.ts';
 import { newLogChoices } from '../../server/features/new-log.ts';
 import { rulePage } from '../../server/features/page.ts';
+import { refactorings } from '../../server/features/refactorings.ts';
 import { showsAll } from '../../server/features/shows.ts';
 import { signatureHelp } from '../../server/features/signature-help.ts';
 import { packs } from '../../server/packs/index.ts';
@@ -59,6 +60,10 @@ const tellings: Readonly<Record<string, Telling>> = {
     const all = { first: { line: 0, column: 0 }, last: { line: snapshot.lines.length, column: 0 } };
     return [...quickFixActions(snapshot, all).map(({ title }) => title), fixAllAction(snapshot)?.title];
   },
+  'titles of refactorings': atPlaces((snapshot, line, column) => {
+    const at = { line, column };
+    return refactorings(snapshot, { first: at, last: at }, true).map(({ title }) => title);
+  }),
   'help beside a line': atPlaces((snapshot, line, column) => {
     const found = signatureHelp(snapshot, { line, column });
     return found === null ? [] : [found.label, found.markdown, ...found.parameters.map(({ markdown }) => markdown)];
