@@ -1,3 +1,4 @@
+import * as l10n from '@vscode/l10n';
 import { parseLines } from '../../grammar/index.ts';
 import { readLine } from '../../grammar/sections.ts';
 import { type Span, spanAt } from '../../grammar/span.ts';
@@ -14,8 +15,11 @@ export interface WrittenId {
 
 const slotOf = (line: Line): string | null => (line.row === 'observed' ? 'name' : null);
 
+/** Rows that name a well: its own, one that it stands with or takes the place of, one in which levels were read. */
+const namingRows: ReadonlySet<string | null> = new Set(['well', 'observed', 'replaces', 'nested']);
+
 function idText(line: Line): Text | null {
-  if (line.row !== 'well' && line.row !== 'observed') return null;
+  if (!namingRows.has(line.row)) return null;
   const slot = slotOf(line);
   const item = line.items.find((each) => slot === null || each.slot === slot);
   return item?.value.kind === 'text' && !/^[\s?]*$/.test(item.value.text) ? item.value : null;
@@ -32,7 +36,7 @@ export const sameId = (a: string, b: string): boolean => plain(a) === plain(b);
 
 const plain = (id: string): string => id.trim().replace(/\s+/g, ' ').toLowerCase();
 
-/** The well's id under the cursor, on its `well` line or on an `observed` line. */
+/** The well's id under the cursor, on its `well` line or where a line names another well. */
 export function wellIdAt(snapshot: Snapshot, position: Position): WrittenId | null {
   const found = lineAt(snapshot, position);
   if (found === null) return null;
@@ -50,13 +54,16 @@ const readsAs = (text: string, section: string | null, id: string): boolean => {
 
 /** Why a well cannot be called so; null where it can. `taken` are the ids of the other wells of the folder. */
 export function whyNoId(id: string, taken: readonly string[]): string | null {
-  if (/^[\s?]*$/.test(id)) return 'A well needs an id: write letters or digits.';
-  if (/\p{Cc}/u.test(id)) return 'An id stands on one line: leave out line ends and tabs.';
-  if (id.trim() !== id) return 'An id begins and ends with a letter, a digit or a mark, not with a blank.';
+  if (/^[\s?]*$/.test(id)) return l10n.t('A well needs an id: write letters or digits.');
+  if (/\p{Cc}/u.test(id)) return l10n.t('An id stands on one line: leave out line ends and tabs.');
+  if (id.trim() !== id) return l10n.t('An id begins and ends with a letter, a digit or a mark, not with a blank.');
   if (!readsAs(`well ${id}`, null, id))
-    return `"${id}" would not be read again as the id of a well: leave out "# allow".`;
+    return l10n.t('"{0}" would not be read again as the id of a well: leave out "# allow".', id);
   if (!readsAs(`observed ${id}, r 1`, 'test', id))
-    return `"${id}" could not stand behind "observed" in the test of another well: leave out commas, semicolons, quotes, number signs, and words such as "dd" or "r".`;
+    return l10n.t(
+      '"{0}" could not stand behind "observed" in the test of another well: leave out commas, semicolons, quotes, number signs, and words such as "dd" or "r".',
+      id,
+    );
   const other = taken.find((each) => sameId(each, id));
-  return other === undefined ? null : `Another well of this folder is called "${other}" already.`;
+  return other === undefined ? null : l10n.t('Another well of this folder is called "{0}" already.', other);
 }

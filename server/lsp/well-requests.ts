@@ -22,10 +22,10 @@ const refused = (reason: string): ResponseError<void> => new ResponseError(Error
 
 /** The logs that name a well, the asking one first. */
 function filesNaming(id: string, uri: string, session: Session): readonly string[] {
-  const names = ({ well, observed }: FolderLog): boolean =>
-    [well.id, ...observed].some((field) => field !== null && sameId(field.text, id));
-  const others = session.folder.logs().filter((log) => names(log) && log.uri !== canonical(uri));
-  return [uri, ...others.map((log) => log.uri)];
+  const names = ({ well, others }: FolderLog): boolean =>
+    [well.id, ...others].some((field) => field !== null && sameId(field.text, id));
+  const naming = session.folder.logs().filter((log) => names(log) && log.uri !== canonical(uri));
+  return [uri, ...naming.map((log) => log.uri)];
 }
 
 async function placesIn(uri: string, id: string, session: Session) {
@@ -57,7 +57,9 @@ const prepare: Registration = (connection, session) => {
     const snapshot = session.snapshot(uri);
     const found = snapshot === null ? null : wellIdAt(snapshot, placeOf(position));
     if (found === null)
-      return refused(l10n.t('Only the id of a well can be renamed: on its "well" line, or behind "observed".'));
+      return refused(
+        l10n.t('Only the id of a well can be renamed: on its "well" line, or where a line names another well.'),
+      );
     return { range: rangeOf(found.span), placeholder: found.text };
   });
 };

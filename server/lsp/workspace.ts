@@ -28,8 +28,8 @@ export interface FolderLog {
   readonly well: FolderWell;
   /** Its findings are those of the log alone. */
   readonly summary: WellSummary;
-  /** Names of other wells in which levels were read. */
-  readonly observed: readonly TextField[];
+  /** Names of other wells: of those in which levels were read, that it replaces, or that stand in the same hole. */
+  readonly others: readonly TextField[];
   /** How often it uses each term, so that the next log is offered those first. */
   readonly used: UsedWords;
   /** What it is looked for by. */
@@ -67,8 +67,10 @@ const isLog = (name: string): boolean => name.endsWith('.well');
 /** Folders of programs and of version control hold no logs. */
 const isPassedBy = (name: string): boolean => name.startsWith('.') || name === 'node_modules';
 
-const observedIn = ({ log }: Snapshot): readonly TextField[] =>
-  log.tests.flatMap(({ observed }) => observed.flatMap(({ name }) => name ?? []));
+const othersIn = ({ log: { header, tests } }: Snapshot): readonly TextField[] => [
+  ...[header.replaces, header.nested].flatMap((field) => field ?? []),
+  ...tests.flatMap(({ observed }) => observed.flatMap(({ name }) => name ?? [])),
+];
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -259,7 +261,7 @@ export class Workspace {
       uri,
       well: folderWellOf(snapshot, uri, this.files.nameOf(uri)),
       summary: summaryOf(snapshot, snapshot.findings, settings.today),
-      observed: observedIn(snapshot),
+      others: othersIn(snapshot),
       used: wordsOfLog(snapshot.tree),
       symbols: wellSymbols(snapshot),
     };

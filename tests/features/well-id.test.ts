@@ -12,15 +12,24 @@ describe('the id of a well', () => {
   test('stands on its own line and behind observed', () => {
     expect(idAt('well KH|-04')).toBe('KH-04');
     expect(idAt('test pump 40 L/min\n  observed OW|-1, r 30')).toBe('OW-1');
+    expect(idAt('replaces KH|-02')).toBe('KH-02');
+    expect(idAt('nested KH|-04')).toBe('KH-04');
     expect(idAt('owner KH|-04')).toBeNull();
     expect(idAt('well ?|')).toBeNull();
   });
 
   test('is found wherever it is named, in any letter case', () => {
-    const lines = ['well kh-04', 'test pump 40 L/min', '  observed KH-04, r 30', '  observed OW-1, r 9'];
+    const lines = [
+      'well kh-04',
+      'nested KH-04',
+      'test pump 40 L/min',
+      '  observed KH-04, r 30',
+      '  observed OW-1, r 9',
+    ];
     expect(placesOfId(lines, 'KH-04').map(({ span, isOwn }) => [span.line, isOwn])).toEqual([
       [0, true],
-      [2, false],
+      [1, false],
+      [3, false],
     ]);
   });
 

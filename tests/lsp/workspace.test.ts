@@ -7,14 +7,16 @@ import { Workspace } from '../../server/lsp/workspace.ts';
 const folder = 'file:///fen';
 const names = ['a.well', 'b.well', 'c.well'];
 
+const gapped = 'strata\n  0 - 4 clay\n  5 - 9 sand\n';
+
 /** A folder of three logs on a disk that counts how often it is read, and what the editor's settings say. */
-function fen() {
+function fen(text = gapped) {
   const reads: string[] = [];
   const disk: Files = {
     list: async (uri) => (uri === folder ? names.map((name) => ({ name, isFolder: false })) : []),
     read: async (uri) => {
       if (uri.endsWith('.well')) reads.push(uri);
-      return uri.endsWith('.well') ? 'strata\n  0 - 4 clay\n  5 - 9 sand\n' : null;
+      return uri.endsWith('.well') ? text : null;
     },
   };
   let section: unknown = {};
@@ -72,4 +74,11 @@ describe('the logs of a folder after a change of settings', () => {
     await workspace.open([folder]);
     expect(await rereadOn('2026-06-02')).toBe(names.length);
   });
+});
+
+test('a log is known by every well that it names', async () => {
+  const { workspace } = fen('well A\nreplaces B\nnested C\ntest pump 40 L/min\n  observed D, r 9\n');
+  await workspace.open([folder]);
+  await workspace.whenRead();
+  expect(workspace.logs()[0]?.others.map(({ text }) => text)).toEqual(['B', 'C', 'D']);
 });
