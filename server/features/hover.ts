@@ -26,9 +26,9 @@ const sources: readonly HoverSource[] = [
   hoverAmount,
   hoverDash,
   hoverItem,
+  hoverFigures,
   hoverKeyword,
   hoverPack,
-  hoverFigures,
   hoverAllow,
   hoverFindings,
 ];

@@ -1,6 +1,5 @@
 import * as l10n from '@vscode/l10n';
 import type { Finding } from '../../rules/rule.ts';
-import { ruleById } from '../rules.ts';
 import type { CompletionPlace } from './place.ts';
 import { plain, type SuggestionSource } from './suggestion.ts';
 
@@ -18,17 +17,10 @@ function rulesHere(place: CompletionPlace): readonly string[] {
   return [...new Set(place.snapshot.findings.filter(here).map(({ rule }) => rule))];
 }
 
-function titleOf(id: string): string {
-  const rule = ruleById(id);
-  return rule === undefined ? '' : l10n.t(rule.title);
-}
-
 /** After `# allow`, the rules that speak of this line; after `#`, the word itself where one does. */
 export const suggestAllow: SuggestionSource = (place) => {
   if (beforeRule.test(place.lead)) {
-    return rulesHere(place).map((id) =>
-      plain('rule', id, titleOf(id), { insert: `${id}: `, about: { kind: 'rule', id } }),
-    );
+    return rulesHere(place).map((id) => plain('rule', id, '', { insert: `${id}: `, about: { kind: 'rule', id } }));
   }
   if (!beginning.test(place.lead) || rulesHere(place).length === 0) return [];
   return [plain('keyword', 'allow', l10n.t('silence a rule on this line, with a reason'), { insert: 'allow ' })];

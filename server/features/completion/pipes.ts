@@ -41,10 +41,11 @@ const pipes = (material: PipeMaterial): readonly Pipe[] => {
   return made[material];
 };
 
-/** Steel weighs what its standard says; the weight of plastic varies with the compound and is not told. */
-function weight({ outside, wall, material }: Pipe): string {
+/** In the system of the file, as a list has little room. Steel weighs what its standard says; the weight of plastic varies with the compound and is not told. */
+function weight({ outside, wall, material }: Pipe, inInches: boolean): string {
   const mass = material === 'steel' ? pipeMass(outside, wall) : null;
-  return mass?.ok ? `, ${mass.value.toFixed(1)} kg/m (${(mass.value / poundPerFoot).toFixed(1)} lb/ft)` : '';
+  if (!mass?.ok) return '';
+  return inInches ? `, ${(mass.value / poundPerFoot).toFixed(1)} lb/ft` : `, ${mass.value.toFixed(1)} kg/m`;
 }
 
 const scheduleText = (schedule: string): string => (schedule === 'light' ? 'light wall' : `sch ${schedule}`);
@@ -65,7 +66,7 @@ function suggestionOf(pipe: Pipe, inInches: boolean, from: number | null): Sugge
     String(Number((metres / (inInches ? inch : 0.001) + nextToNothing).toFixed(digits)));
   const label = `${show(pipe.outside, inInches ? 3 : 1)} x ${show(pipe.wall, inInches ? 3 : 1)}`;
   const named = `${pipe.nominal} in ${scheduleText(pipe.schedule)}`;
-  const detail = `${pipeText(pipe)}${weight(pipe)}`;
+  const detail = `${pipeText(pipe)}${weight(pipe, inInches)}`;
   return plain('size', label, detail, { filter: `${named} ${label}`, from });
 }
 
