@@ -51,6 +51,30 @@ describe('allow', () => {
   });
 });
 
+describe('a fix in a table', () => {
+  const fixed = (text: string, words: string): string => {
+    const { snapshot, at, lines } = marked(text);
+    const action = quickFixActions(snapshot, { first: at, last: at }).find(({ title }) => title.includes(words));
+    return action === undefined ? '' : edited(lines, action.edits);
+  };
+
+  test('keeps the columns of the lines that it changes, the remark and the comment among them', () => {
+    const log = 'strata\n  0   - 3.8     clay      ; soft  # KB\n  4.1| - 12.25   sand      ; wet';
+    expect(fixed(log, 'about halfway')).toBe(
+      'strata\n  0   - ~3.95   clay      ; soft  # KB\n  ~3.95 - 12.25 sand      ; wet',
+    );
+    expect(fixed(log, 'End the line above')).toBe(
+      'strata\n  0   - 4.1     clay      ; soft  # KB\n  4.1 - 12.25   sand      ; wet',
+    );
+  });
+
+  test('leaves the line as it is where it puts one in above', () => {
+    expect(fixed('strata\n\t0 - 3.8 clay\n\t4.1| - 12   sand', 'Log the gap')).toBe(
+      'strata\n\t0 - 3.8 clay\n\t- 4.1  ?\n\t4.1 - 12   sand',
+    );
+  });
+});
+
 describe('every safe fix', () => {
   test('mends spellings and leaves what needs a look', () => {
     const lines = ['casng 0 - 7.2 steel 168.3', '  shoo 7.2', '  grout 0 - 7,2 neat cement'];

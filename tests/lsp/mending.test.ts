@@ -58,3 +58,11 @@ describe('Enter', () => {
     expect((await enter('strata\n  0    - 3.8    clay\n       - \n|')).text).toBe('strata\n  0    - 3.8    clay\n\n');
   });
 });
+
+test('a conversion that is refused changes nothing, and the user is told which line stands in the way', async () => {
+  const text = 'well A\nunits metres mm\nstrata\n  0 - 3 clay\n';
+  expect(await after(`|${text}`, 'feet and inches')).toBe(text);
+  const told = () => editor().notes.filter(({ method }) => method === 'window/showMessage');
+  await editor().until(() => told().length > 0, 'a message');
+  expect(JSON.stringify(told())).toMatch(/The file was not converted\. Line 2 stands in the way: .*units metres mm/);
+});
