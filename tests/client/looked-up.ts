@@ -9,6 +9,7 @@ import { analyse } from '../../server/analysis/index.ts';
 import { columnIds, columnTitle } from '../../server/drawing/index.ts';
 import { exportFormats } from '../../server/export/formats.ts';
 import { figureTexts } from '../../server/features/figure-texts.ts';
+import { limitTable } from '../../server/packs/limit-names.ts';
 import { folderRules } from '../../server/rules/folder/index.ts';
 import { rules } from '../../server/rules/index.generated.ts';
 import type { RuleWords } from '../../server/rules/rule.ts';
@@ -49,6 +50,7 @@ export const lookedUp: readonly string[] = [
   ...units.map(({ name }) => name),
   ...columnIds.map(columnTitle),
   ...exportFormats.map(({ title }) => title),
+  ...Object.values(limitTable).map(({ meaning }) => meaning),
   ...figureTexts,
   ...formulas,
 ].filter((text) => text !== undefined);

@@ -14,7 +14,6 @@ import type { About } from '../../server/features/completion/suggestion.ts';
 import { complete } from '../../server/features/completion.ts';
 import { describeSuggestion } from '../../server/features/completion-docs.ts';
 import { documentLinks } from '../../server/features/document-links.ts';
-import { describePack } from '../../server/features/hover/pack.ts';
 import { hover } from '../../server/features/hover.ts';
 import { inlayHints } from '../../server/features/inlay-hints.ts';
 import { escapeMarkdown } from '../../server/features/markdown.ts';
@@ -24,7 +23,9 @@ import { refactorings } from '../../server/features/refactorings.ts';
 import { showsAll } from '../../server/features/shows.ts';
 import { signatureHelp } from '../../server/features/signature-help.ts';
 import { packs } from '../../server/packs/index.ts';
+import { limitNames } from '../../server/packs/limit-names.ts';
 import type { Pack } from '../../server/packs/limits.ts';
+import { whenText } from '../../server/packs/words.ts';
 import { rules } from '../../server/rules/index.generated.ts';
 import { strangeBundle } from '../client/strange-language.ts';
 
@@ -83,14 +84,8 @@ const textsIn = (data: unknown): string[] => {
   return data !== null && typeof data === 'object' ? Object.values(data).flatMap(textsIn) : [];
 };
 
-/** What a pack asks, line by line, without the links: packs stand in the words of their code, on every page. */
-const linesOfPack = (pack: Pack): string[] => [
-  ...textsIn(pack),
-  ...describePack(pack)
-    .split('\n')
-    .map((line) => line.replace(/ \[Read the section\].*/, ''))
-    .flatMap((line) => [line, /\((?:[^()]|\([^()]*\))*\)$/.exec(line)?.[0] ?? '']),
-];
+/** What a pack says in its own words and those of its code, on every page. */
+const saidByPack = (pack: Pack): string[] => [...textsIn(pack), ...pack.cases.map(({ when }) => whenText(when))];
 
 /** What is the same in every language: the notation with its dictionary, units, ids, packs and sources. */
 const sameEverywhere: readonly string[] = [
@@ -103,7 +98,8 @@ const sameEverywhere: readonly string[] = [
   ...termLists.flatMap(({ terms }) => terms.flatMap(textsIn)),
   ...units.flatMap(({ id, spellings }) => [id, ...spellings]),
   ...rules.flatMap(({ id, source }) => [id, source]),
-  ...packs.flatMap(linesOfPack),
+  ...packs.flatMap(saidByPack),
+  ...limitNames,
   '```drillhand',
 ];
 
