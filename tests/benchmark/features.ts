@@ -83,12 +83,14 @@ function edited(snapshot: Snapshot, size: number, round: number): Snapshot {
   return checked(update(snapshot, { first: line, removed: 1, inserted }, settings, snapshot.version + 1));
 }
 
+const goldenSection = (Math.sqrt(5) - 1) / 2;
+
 /**
  * The features, beginning with another one in every round: what the engine must do between the answers, such as looking
  * for memory to free, then falls on each as often as on any other.
  */
 function inTurn<T>(all: readonly T[], round: number): readonly T[] {
-  const first = (round * 7) % all.length;
+  const first = Math.floor(((round * goldenSection) % 1) * all.length);
   return [...all.slice(first), ...all.slice(0, first)];
 }
 
