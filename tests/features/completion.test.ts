@@ -167,8 +167,10 @@ describe('units', () => {
     expect(labels('units ft in gal-us\nwater\n  38 fresh, 25|')).toContain('gpm');
   });
 
-  test('a depth is offered lengths', () => {
-    expect(labels('strata\n  0 - 38|')).toEqual(['m', 'cm', 'mm', 'ft', 'in']);
+  test('a depth is offered lengths once a letter of one is typed: it has the unit of the file without', () => {
+    expect(labels('strata\n  0 - 38|')).toEqual([]);
+    expect(labels('strata\n  0 - 38m|')).toEqual(['m', 'mm']);
+    expect(labels('strata\n  0 - 38f|')).toEqual(['ft']);
   });
 
   test('a number that is read without a unit is not asked for one', () => {

@@ -43,7 +43,10 @@ const suggestionOf = (unit: Unit): Suggestion =>
 export const suggestUnits: SuggestionSource = (place) => {
   if (place.row?.body !== 'items' || place.where === 'comment' || place.where === 'remark') return [];
   if (!touchesNumber(place) && !waitsForUnit(place)) return [];
-  const dimensions: readonly Dimension[] = isDepth(place)
+  const ofDepth = isDepth(place);
+  // A depth has the unit of the file: a list that opens by itself behind its digits would take the Tab that goes on.
+  if (ofDepth && place.word === '') return [];
+  const dimensions: readonly Dimension[] = ofDepth
     ? ['length']
     : slotsForNumber(place).flatMap((slot) => slot.accepts.flatMap(dimensionsOf));
   return [...new Set(dimensions)]

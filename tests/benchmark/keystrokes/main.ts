@@ -2,7 +2,7 @@
  * `npm run benchmark -- keystrokes`: three samples typed in the real editor, as notation and as YAML with a schema made
  * from the same table, each with its own helps. One typist types both: it types a word, and takes it from the list as
  * soon as the list has it near the top and that takes fewer keys, those that go down to it counted; a date far down it
- * finds by its day. In the notation it knows the short forms; the YAML leaves out what the notation leaves out. The folder
+ * finds by its day. Where Tab puts in the unit or the label of the next value, it lets it. In the notation it knows the short forms; the YAML leaves out what the notation leaves out. The folder
  * holds the other samples in the same notation, as a folder of one crew does. What then stands in the editor is held against the sample. A key is a press: a letter,
  * Enter, Tab, or a chord. YAML's server runs in a small extension of the benchmark's own, with the settings of its usual one.
  */
@@ -19,7 +19,8 @@ import { openFile } from '../../editor/window/driver.ts';
 import { startWorkbench } from '../../editor/workbench.ts';
 import { againstAim, row, rule } from '../print.ts';
 import { hurried } from './hurried.ts';
-import { type Likeness, type Typist, typeText } from './typist.ts';
+import { pieceAt } from './pieces.ts';
+import { type Likeness, type PieceAt, type Typist, typeText } from './typist.ts';
 import { yamlLines, yamlOf, yamlSchema } from './yaml.ts';
 
 const samples = ['kestrel-hollow', 'heron-spring', 'otter-bridge'];
@@ -70,6 +71,7 @@ interface Contender {
   readonly extension: string;
   readonly lines: readonly string[];
   readonly likeness: Likeness;
+  readonly pieceAt: PieceAt | null;
   /** The other logs of the folder, in the same notation, by their name. */
   readonly beside: Readonly<Record<string, string>>;
   readonly isRight: (text: string) => boolean;
@@ -79,7 +81,7 @@ const inOneBlank: Likeness = (text) =>
   text
     .trimStart()
     .replace(/\s*-\s*/g, '-')
-    .replace(/\s+/g, ' ');
+    .replace(/[\s,]+/g, ' ');
 const asItStands: Likeness = (text) => text;
 
 /** What the log says, line by line, whatever its layout. */
@@ -98,11 +100,11 @@ function contendersFor(sample: string, ownFolder: string, yamlFolder: string): r
   const yaml = yamlLines(yamlOf(text));
   const others = samples.filter((other) => other !== sample);
   const ours = {
-    ...{ file: `${sample}.well`, extension: ownFolder, lines: hurried(text), likeness: inOneBlank },
+    ...{ file: `${sample}.well`, extension: ownFolder, lines: hurried(text), likeness: inOneBlank, pieceAt },
     beside: Object.fromEntries(others.map((other) => [`${other}.well`, sampleText(other)])),
   };
   const theirs = {
-    ...{ file: `${sample}.yaml`, extension: yamlFolder, lines: yaml, likeness: asItStands },
+    ...{ file: `${sample}.yaml`, extension: yamlFolder, lines: yaml, likeness: asItStands, pieceAt: null },
     beside: Object.fromEntries(
       others.map((other) => [`${other}.yaml`, yamlLines(yamlOf(sampleText(other))).join('\n')]),
     ),
@@ -151,7 +153,8 @@ async function keysFor(contender: Contender): Promise<number> {
     await openFile(page, contender.file);
     await page.locator('.monaco-editor .view-lines').first().click();
     await page.waitForTimeout(4000);
-    const typist: Typist = { page, stateFile, likeness: contender.likeness, keys: 0, perLine: [] };
+    const { likeness, pieceAt } = contender;
+    const typist: Typist = { page, stateFile, likeness, pieceAt, keys: 0, perLine: [] };
     const { text } = await typeText(typist, contender.lines);
     writeFileSync(path.join(bundles, `${contender.file}.keys`), byLine(contender.lines, typist.perLine));
     if (contender.isRight(text)) return typist.keys;

@@ -14,10 +14,21 @@ interface State {
 /** How two texts are held against each other: letter by letter, or whatever their blanks. */
 export type Likeness = (text: string) => string;
 
+/** What Tab would put in behind the cursor, around the value that is then typed. */
+export interface Piece {
+  readonly before: string;
+  readonly after: string;
+}
+
+/** What Tab would put in, by the text and where the cursor stands; null where it has nothing to put in. */
+export type PieceAt = (text: string, line: number, character: number) => Piece | null;
+
 export interface Typist {
   readonly page: Page;
   readonly stateFile: string;
   readonly likeness: Likeness;
+  /** Null where the notation's editor has no such help. */
+  readonly pieceAt: PieceAt | null;
   keys: number;
   /** What each line took, getting to it included. */
   readonly perLine: number[];
@@ -27,6 +38,8 @@ export interface Typist {
 const settle = 45;
 /** How long a person looks whether a list comes. */
 const look = 260;
+/** How long the list may take at the first letter of a word, on a slow machine too: keys are counted, not time. */
+const patience = 900;
 
 const pause = ({ page }: Typist, ms: number): Promise<void> => page.waitForTimeout(ms);
 
@@ -75,9 +88,9 @@ async function type(typist: Typist, letter: string): Promise<void> {
 const listRows = '.suggest-widget.visible .monaco-list-row';
 
 /** The names in the list from the one that Tab would take now on, as many as one sees; none where no list is open. */
-async function offered({ page }: Typist): Promise<readonly string[]> {
+async function offered({ page }: Typist, wait: number): Promise<readonly string[]> {
   try {
-    await page.locator(`${listRows}.focused .label-name`).first().waitFor({ timeout: look });
+    await page.locator(`${listRows}.focused .label-name`).first().waitFor({ timeout: wait });
     return await page.locator(listRows).evaluateAll((rows) => {
       const place = (row: Element): number => Number(row.getAttribute('data-index'));
       const inOrder = [...rows].sort((a, b) => place(a) - place(b));
@@ -103,8 +116,11 @@ function restOf({ likeness }: Typist, target: string, state: State): string | nu
 
 const words = /^[\s,'[]*(?:[^\s,:\]']+)/;
 
+/** How many letters of the line come with a name from the list: with a key of YAML, its colon and a blank. */
+const lettersOf = (label: string, rest: string): number => label.length + (rest.startsWith(`${label}: `) ? 2 : 0);
+
 /** True where what is still to be typed of it is more than the keys that go down to it and take it. */
-const isWorth = (label: string, typed: string, down: number): boolean => label.length > typed.length + down + 1;
+const isWorth = (letters: number, typed: string, down: number): boolean => letters > typed.length + down + 1;
 
 /** How many letters one types before giving up on the list. */
 const mostLetters = 3;
@@ -122,20 +138,30 @@ async function untilChanged(typist: Typist, text: string): Promise<void> {
   for (let tries = 0; tries < 120 && told(typist).text === text; tries += 1) await pause(typist, 25);
 }
 
+/** Waits until the question mark that Tab has put in is selected. */
+async function untilAsked(typist: Typist): Promise<void> {
+  for (let tries = 0; tries < 120 && told(typist).selected !== '?'; tries += 1) await pause(typist, 25);
+}
+
 /** Types one word; takes it from the list where the list has it near the top and that is shorter. */
 async function typeWord(typist: Typist, rest: string): Promise<void> {
-  const [whole] = words.exec(rest) ?? [rest.charAt(0)];
+  const [written] = words.exec(rest) ?? [rest.charAt(0)];
+  // Where a snippet has a dash behind the cursor, one goes on to it.
+  const dash = /^\s*-/.test(behind(told(typist))) ? written.indexOf('-', 1) : -1;
+  const whole = dash > 0 ? written.slice(0, dash) : written;
   const lead = /^[\s,'[]*/.exec(whole)?.[0] ?? '';
   const word = whole.slice(lead.length);
   for (const letter of lead) await type(typist, letter);
   await untilTyped(typist, lead);
   const left = rest.slice(lead.length);
   const mayBeOffered = lead.endsWith(' ') || before(told(typist)).trim() === '';
-  if (mayBeOffered && word.length > 4 && (await takes(typist, left, ''))) return;
+  const letters = lettersOf(word, left);
+  const looksFor = (typed: string): boolean => letters > 3 && typed.length <= mostLetters && isWorth(letters, typed, 0);
+  if (mayBeOffered && looksFor('') && (await takes(typist, left, ''))) return;
   for (let at = 0; at < word.length; at += 1) {
     await type(typist, word.charAt(at));
     const typed = word.slice(0, at + 1);
-    if (word.length > 4 && at < mostLetters && /[\p{L}\d]/u.test(typed) && (await takes(typist, left, typed))) return;
+    if (looksFor(typed) && /[\p{L}\d]/u.test(typed) && (await takes(typist, left, typed))) return;
   }
   await untilTyped(typist, word);
 }
@@ -158,11 +184,11 @@ async function takesByDay(typist: Typist, rest: string): Promise<boolean> {
 /** Takes what the list has near its top where the line goes on just so. */
 async function takes(typist: Typist, rest: string, typed: string): Promise<boolean> {
   const goesOn = (label: string): boolean => rest.startsWith(label) && !/^[\p{L}\d]/u.test(rest.slice(label.length));
-  const labels = await offered(typist);
+  const labels = await offered(typist, typed.length === 1 ? patience : look);
   const down = labels.findIndex((label) => label !== '' && goesOn(label));
   if (down < 0) return false;
   if (down > 1 && typed === '' && (await takesByDay(typist, rest))) return true;
-  if (down > mostDown || !isWorth(labels[down] ?? '', typed, down)) return false;
+  if (down > mostDown || !isWorth(lettersOf(labels[down] ?? '', rest), typed, down)) return false;
   const { text } = told(typist);
   for (let at = 0; at < down; at += 1) await press(typist, 'ArrowDown');
   await press(typist, 'Tab');
@@ -176,6 +202,10 @@ const isSnippetOpen = ({ page }: Typist): Promise<boolean> =>
 /** Past what a snippet has put behind the cursor, where the line goes on with it. */
 async function pastTheSame(typist: Typist, rest: string): Promise<boolean> {
   const after = behind(await stateOf(typist));
+  if (after === ' ' && rest.startsWith(' ') && (await isSnippetOpen(typist))) {
+    await press(typist, 'Tab');
+    return true;
+  }
   const same =
     after.trim() !== '' &&
     typist.likeness(rest).startsWith(typist.likeness(after.split('?')[0] ?? '')) &&
@@ -200,28 +230,72 @@ async function takeBack(typist: Typist, state: State): Promise<void> {
 }
 
 /** True where the line is written and the editor has begun the next one by itself. */
-function isAhead({ likeness }: Typist, target: string, state: State): boolean {
+function isAhead({ likeness }: Typist, target: string, next: string | null, state: State): boolean {
   const above = state.text.split('\n')[state.line - 1] ?? '';
-  return lineOf(state).trim() === '' && likeness(above.trimEnd()) === likeness(target);
+  const begun = before(state);
+  const goesOn = begun.trim() === '' || (next !== null && likeness(next).startsWith(likeness(begun)));
+  return goesOn && likeness(above.trimEnd()) === likeness(target);
 }
 
-async function typeLine(typist: Typist, target: string): Promise<void> {
+const figure = '([~<>+]?[\\d.]+\\??(?: x [\\d.]+(?: kg)?)?)';
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** The value with which a line goes on where Tab puts in what stands around it; null where that would save nothing. */
+function valueIn({ before, after }: Piece, rest: string): string | null {
+  const [, value] = new RegExp(`^[\\s,]+${escaped(before)}${figure}${escaped(after)}(?=[\\s,]|$)`).exec(rest) ?? [];
+  return value !== undefined && before.length + after.length > 1 ? value : null;
+}
+
+/** Closes a list that would take the next Tab; one that is on its way is waited for. */
+async function closeList(typist: Typist): Promise<void> {
+  if ((await offered(typist, look)).length > 0) await press(typist, 'Escape');
+}
+
+/** Lets Tab put in what stands around the next value, and types the value; or go past a unit to the next item. */
+async function takesPiece(typist: Typist, rest: string, state: State): Promise<boolean> {
+  const unit = behind(state);
+  const left = rest.startsWith(unit) ? rest.slice(unit.length) : null;
+  const piece = left === null ? null : (typist.pieceAt?.(state.text, state.line, state.character) ?? null);
+  if (piece === null || left === null) return false;
+  const value = valueIn(piece, left);
+  const goesPast = unit.trim() !== '' && /^[\s,]/.test(left) && piece.before + piece.after === '';
+  if (value === null && !goesPast) return false;
+  await closeList(typist);
+  await press(typist, 'Tab');
+  if (value === null) {
+    await untilChanged(typist, state.text);
+    await pause(typist, look);
+    return true;
+  }
+  await untilAsked(typist);
+  for (const letter of value) await type(typist, letter);
+  await untilTyped(typist, value);
+  return true;
+}
+
+/** True where all that is still to come stands behind the cursor, and Enter goes past it. */
+const isDone = ({ likeness, pieceAt }: Typist, rest: string, state: State): boolean =>
+  likeness(rest) === '' || (pieceAt !== null && likeness(rest) === likeness(behind(state).trimEnd()));
+
+async function typeLine(typist: Typist, target: string, next: string | null): Promise<void> {
   for (let step = 0; step < 150; step += 1) {
     await pause(typist, settle);
     const state = await stateOf(typist);
-    if (step > 0 && isAhead(typist, target, state)) return;
+    if (step > 0 && isAhead(typist, target, next, state)) return;
     const rest = restOf(typist, target, state);
     if (rest === null) await takeBack(typist, state);
     else if (typist.likeness(rest) === '') return clearBehind(typist);
+    else if (isDone(typist, rest, state)) return;
+    else if (await takesPiece(typist, rest, state)) continue;
     else if (!(await pastTheSame(typist, rest))) await typeWord(typist, rest);
   }
   throw new Error(`cannot get past ${JSON.stringify(target)} with ${JSON.stringify(lineOf(await stateOf(typist)))}`);
 }
 
 /** On to the next line: where a snippet has begun it already, there; else a new one. */
-async function toNextLine(typist: Typist, next: string): Promise<void> {
+async function toNextLine(typist: Typist, done: string, next: string): Promise<void> {
   const state = await stateOf(typist);
-  if (lineOf(state).trim() === '') return;
+  if (lineOf(state).trim() === '' || isAhead(typist, done, next, state)) return;
   const below = state.text.split('\n')[state.line + 1];
   const begun =
     below !== undefined &&
@@ -244,8 +318,8 @@ async function toNextLine(typist: Typist, next: string): Promise<void> {
 export async function typeText(typist: Typist, lines: readonly string[]): Promise<State> {
   for (const [at, line] of lines.entries()) {
     const before = typist.keys;
-    if (at > 0) await toNextLine(typist, line);
-    await typeLine(typist, line);
+    if (at > 0) await toNextLine(typist, lines[at - 1] ?? '', line);
+    await typeLine(typist, line, lines[at + 1] ?? null);
     typist.perLine.push(typist.keys - before);
   }
   await pause(typist, 300);

@@ -56,8 +56,14 @@ function propertiesOf(line: Line): Map {
       out[item.slot] = held === undefined ? text : [...(Array.isArray(held) ? held : [held as string]), text];
     }
   }
-  return { ...out, ...(line.remark !== null && { remark: line.remark.text }) };
+  return { ...asPutIn(rowById(line.row ?? ''), out), ...(line.remark !== null && { remark: line.remark.text }) };
 }
+
+/** First what YAML's server puts in by itself, in its order, so that it need not be moved. */
+const asPutIn = (row: Row, says: Map): Map => {
+  const first = requiredOf(row).flatMap((key) => (says[key] === undefined ? [] : [[key, says[key]] as const]));
+  return { ...Object.fromEntries(first), ...says };
+};
 
 const onlyValue = (map: Map): Yaml => {
   const values = Object.values(map);
@@ -162,10 +168,18 @@ function propertiesFor(row: Row): Record<string, object> {
   return { ...depths, ...(row.id === 'strata.line' ? ground : {}), ...Object.fromEntries(slots), remark: textual };
 }
 
+/** What YAML's server puts in by itself with an object: of a line of depths nothing, since it may go on at the base above. */
+function requiredOf({ depths, slots, where }: Row): readonly string[] {
+  if (where === 'depth-line') return [];
+  const ends = depths === 'interval' ? ['from', 'to'] : [];
+  return [...ends, ...slots.flatMap(({ slot, expected }) => (expected ? [slot] : []))];
+}
+
 const objectFor = (row: Row, more: Record<string, object> = {}): object => ({
   type: 'object',
   description: row.doc,
   properties: { ...propertiesFor(row), ...more },
+  required: requiredOf(row),
   additionalProperties: false,
 });
 
