@@ -24,17 +24,26 @@ const saysNothing = (line: Line): boolean =>
 
 const singleDepth = (entry: object | null): number | null => {
   const depth = entry !== null && 'depth' in entry ? entry.depth : null;
-  return typeof depth === 'object' && depth !== null && 'value' in depth ? Number(depth.value ?? Number.NaN) : null;
+  const value = typeof depth === 'object' && depth !== null && 'value' in depth ? depth.value : null;
+  return typeof value === 'number' && !Number.isNaN(value) ? value : null;
 };
 
-function unitAt({ tree, log }: Snapshot, first: number, number: number, before: number): Unit {
-  const line = tree.lines[number];
-  const row = line?.keyword === null ? line.row : null;
-  if (row === null || !sortable.has(row)) return { first, number, top: before, isDepthLine: false, interval: null };
-  const entry = entryOf(log, row, number);
+const isDepthLine = (line: Line): boolean => line.keyword === null && line.row !== null && sortable.has(line.row);
+
+/** What the log holds of a line, and where it begins; null where it begins at no depth that is known. */
+function beginningOf({ log }: Snapshot, line: Line, number: number): { interval: Interval | null; top: number | null } {
+  const entry = entryOf(log, line.row ?? '', number);
   const interval = leadingInterval(entry);
   const top = interval === null ? singleDepth(entry) : (interval.top?.value ?? null);
-  return { first, number, top: top === null || Number.isNaN(top) ? before : top, isDepthLine: true, interval };
+  return { interval, top };
+}
+
+function unitAt(snapshot: Snapshot, first: number, number: number, before: number): Unit {
+  const line = snapshot.tree.lines[number];
+  if (line === undefined || !isDepthLine(line))
+    return { first, number, top: before, isDepthLine: false, interval: null };
+  const { interval, top } = beginningOf(snapshot, line, number);
+  return { first, number, top: top ?? before, isDepthLine: true, interval };
 }
 
 /** The lines below the head of a section, each with what stands above it. */
@@ -51,8 +60,19 @@ function unitsOf(snapshot: Snapshot, { id, first, last }: Section): readonly Uni
   return units;
 }
 
-const isSorted = (units: readonly Unit[]): boolean =>
-  units.every(({ top }, at) => at === 0 || top >= (units[at - 1]?.top ?? top));
+/** True where no line below the head of a section begins above the one before it; asked at every move of the cursor. */
+function isSorted(snapshot: Snapshot, { id, first, last }: Section): boolean {
+  if (!sortable.has(`${id}.line`)) return true;
+  let before = Number.NEGATIVE_INFINITY;
+  for (let number = first + 1; number <= last; number += 1) {
+    const line = snapshot.tree.lines[number];
+    if (line === undefined || !isDepthLine(line) || saysNothing(line)) continue;
+    const top = beginningOf(snapshot, line, number).top ?? before;
+    if (top < before) return false;
+    before = top;
+  }
+  return true;
+}
 
 /** The top of a line that begins with the dash, as it must be written where another line comes to stand above it. */
 function topText({ interval }: Unit, line: Line): string {
@@ -75,22 +95,28 @@ function unitText(unit: Unit, snapshot: Snapshot, above: Unit | undefined, wasAb
   return [...lines.slice(0, -1), told].join('\n');
 }
 
-/** The depth line that stands above in the section, whose base a line may begin at. */
-const depthLineAbove = (units: readonly Unit[], at: number): Unit | undefined =>
-  units.slice(0, at).findLast(({ isDepthLine }) => isDepthLine);
+/** For each line the depth line that stands above it in the section, whose base it may begin at. */
+function depthLinesAbove(units: readonly Unit[]): ReadonlyMap<Unit, Unit> {
+  const above = new Map<Unit, Unit>();
+  let last: Unit | null = null;
+  for (const unit of units) {
+    if (last !== null) above.set(unit, last);
+    if (unit.isDepthLine) last = unit;
+  }
+  return above;
+}
 
-function sortedChange(snapshot: Snapshot, units: readonly Unit[]): readonly Change[] {
+function sortedChange(snapshot: Snapshot, section: Section): readonly Change[] {
+  const units = unitsOf(snapshot, section);
   const sorted = [...units].sort((a, b) => a.top - b.top);
   const [first, last] = [units[0], units.at(-1)];
-  if (isSorted(units) || first === undefined || last === undefined) return [];
-  const texts = sorted.map((unit, at) =>
-    unitText(unit, snapshot, depthLineAbove(sorted, at), depthLineAbove(units, units.indexOf(unit))),
-  );
+  if (isSorted(snapshot, section) || first === undefined || last === undefined) return [];
+  const [above, wasAbove] = [depthLinesAbove(sorted), depthLinesAbove(units)];
   return [
     {
       first: { line: first.first, column: 0 },
       last: { line: last.number, column: snapshot.lines[last.number]?.length ?? 0 },
-      text: texts.join('\n'),
+      text: sorted.map((unit) => unitText(unit, snapshot, above.get(unit), wasAbove.get(unit))).join('\n'),
     },
   ];
 }
@@ -107,12 +133,12 @@ export const sortLines: Refactoring = {
   kind: 'refactor.move',
   offers: (snapshot, { first }) => {
     const section = sectionAt(snapshot, first.line);
-    if (section === undefined || isSorted(unitsOf(snapshot, section))) return [];
+    if (section === undefined || isSorted(snapshot, section)) return [];
     return [{ name: 'section', title: l10n.t('Sort the lines of {0} by depth', section.id) }];
   },
   changes: (snapshot, { first }) => {
     const section = sectionAt(snapshot, first.line);
-    return section === undefined ? [] : sortedChange(snapshot, unitsOf(snapshot, section));
+    return section === undefined ? [] : sortedChange(snapshot, section);
   },
   refusal: null,
 };
