@@ -3,7 +3,16 @@ import type { Locator } from 'playwright-core';
 import type { Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
 import { takeScreenshot } from './driver.ts';
-import { closeUnsaved, firstSuggestion, keys, startWith, suggestions, untilShown, writeMarked } from './keyboard.ts';
+import {
+  breath,
+  closeUnsaved,
+  firstSuggestion,
+  keys,
+  startWith,
+  suggestions,
+  untilShown,
+  writeMarked,
+} from './keyboard.ts';
 
 const suggestion = (workbench: Workbench, words: string | RegExp): Locator =>
   suggestions(workbench).filter({ hasText: words }).first();
@@ -28,11 +37,16 @@ async function takeFirst(workbench: Workbench, words: RegExp): Promise<void> {
   await keys(workbench, '<Tab>');
 }
 
-/** Goes down the list to an entry and takes it. */
+/** Goes down the list to an entry and takes it; the list is asked for again with every letter, and then begins anew. */
 async function takeBelow(workbench: Workbench, words: string): Promise<void> {
-  const chosen = workbench.page.locator('.suggest-widget.visible .monaco-list-row.focused', { hasText: words });
-  for (let step = 0; step < 12 && !(await chosen.isVisible()); step += 1)
-    await workbench.page.keyboard.press('ArrowDown');
+  const { page } = workbench;
+  const chosen = page.locator('.suggest-widget.visible .monaco-list-row.focused', { hasText: words });
+  const isSettled = async (): Promise<boolean> => {
+    if (!(await chosen.isVisible())) return false;
+    await page.waitForTimeout(breath);
+    return chosen.isVisible();
+  };
+  for (let step = 0; step < 20 && !(await isSettled()); step += 1) await page.keyboard.press('ArrowDown');
   await chosen.waitFor();
   await keys(workbench, '<Tab>');
 }

@@ -6,7 +6,7 @@ import type { Workbench } from '../workbench.ts';
 import { openFile, runCommand, untilSelected } from './driver.ts';
 
 /** Time in which the checker tidies behind Enter, as a person looks up from the keys. */
-const breath = 400;
+export const breath = 400;
 
 /** Keys at a person's speed: words are typed, `<Name>` is pressed. */
 export async function keys(workbench: Workbench, text: string): Promise<void> {
