@@ -103,6 +103,18 @@ async function offered({ page }: Typist, wait: number): Promise<readonly string[
   }
 }
 
+/** The list once it stays as it is: with every letter it may be made anew. */
+async function settledList(typist: Typist, wait: number): Promise<readonly string[]> {
+  let labels = await offered(typist, wait);
+  for (let tries = 0; tries < 5 && labels.length > 0; tries += 1) {
+    await pause(typist, 2 * settle);
+    const again = await offered(typist, settle);
+    if (again.join('|') === labels.join('|')) return labels;
+    labels = again;
+  }
+  return labels;
+}
+
 const lineOf = (state: State): string => state.text.split('\n')[state.line] ?? '';
 const before = (state: State): string => lineOf(state).slice(0, state.character);
 const behind = (state: State): string => lineOf(state).slice(state.character + state.selected.length);
@@ -111,7 +123,8 @@ const behind = (state: State): string => lineOf(state).slice(state.character + s
 function restOf({ likeness }: Typist, target: string, state: State): string | null {
   const written = likeness(before(state));
   for (let at = 0; at <= target.length; at += 1) if (likeness(target.slice(0, at)) === written) return target.slice(at);
-  return null;
+  // A blank at its end is nothing that a line would have to lose.
+  return likeness(target) === written.trimEnd() ? '' : null;
 }
 
 const words = /^[\s,'[]*(?:[^\s,:\]']+)/;
@@ -184,7 +197,7 @@ async function takesByDay(typist: Typist, rest: string): Promise<boolean> {
 /** Takes what the list has near its top where the line goes on just so. */
 async function takes(typist: Typist, rest: string, typed: string): Promise<boolean> {
   const goesOn = (label: string): boolean => rest.startsWith(label) && !/^[\p{L}\d]/u.test(rest.slice(label.length));
-  const labels = await offered(typist, typed.length === 1 ? patience : look);
+  const labels = await settledList(typist, typed.length === 1 ? patience : look);
   const down = labels.findIndex((label) => label !== '' && goesOn(label));
   if (down < 0) return false;
   if (down > 1 && typed === '' && (await takesByDay(typist, rest))) return true;
@@ -197,7 +210,14 @@ async function takes(typist: Typist, rest: string, typed: string): Promise<boole
 }
 
 const isSnippetOpen = ({ page }: Typist): Promise<boolean> =>
-  page.locator('.snippet-placeholder, .finish-snippet-placeholder').first().isVisible();
+  page
+    .locator('.snippet-placeholder, .finish-snippet-placeholder')
+    .first()
+    .waitFor({ timeout: look })
+    .then(
+      () => true,
+      () => false,
+    );
 
 /** Past what a snippet has put behind the cursor, where the line goes on with it. */
 async function pastTheSame(typist: Typist, rest: string): Promise<boolean> {
