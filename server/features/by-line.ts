@@ -18,6 +18,12 @@ function listOf<T>(all: readonly T[], lineOf: (each: T) => number | undefined): 
   return list;
 }
 
+function foundIn<T>(all: readonly T[], lineOf: (each: T) => number | undefined, line: number): readonly T[] {
+  const found: T[] = [];
+  for (const each of all) if (lineOf(each) === line) found.push(each);
+  return found;
+}
+
 const none: readonly never[] = [];
 
 /**
@@ -37,6 +43,6 @@ export function byLine<K extends object, T>(
     }
     held.asked += 1;
     if (held.asked > fewQuestions) held.list ??= listOf(all(of), lineOf);
-    return held.list === null ? all(of).filter((each) => lineOf(each) === line) : (held.list.get(line) ?? none);
+    return held.list === null ? foundIn(all(of), lineOf, line) : (held.list.get(line) ?? none);
   };
 }

@@ -9,7 +9,7 @@ import { hoverFindings } from './hover/findings.ts';
 import { hoverItem } from './hover/item.ts';
 import { hoverKeyword } from './hover/keyword.ts';
 import { hoverPack } from './hover/pack.ts';
-import type { HoverPart, HoverSource } from './hover/source.ts';
+import type { HoverPart, HoverPlace, HoverSource } from './hover/source.ts';
 import { hoverStranger } from './hover/stranger.ts';
 import { hoverTerm } from './hover/term.ts';
 import { lineAt, type Position } from './position.ts';
@@ -40,7 +40,12 @@ const narrowest = (parts: readonly HoverPart[]): Columns =>
 export function hover(snapshot: Snapshot, position: Position): Hover | null {
   const found = lineAt(snapshot, position);
   if (found === null) return null;
-  const parts = sources.flatMap((source) => source({ snapshot, ...found }) ?? []);
+  const place: HoverPlace = { snapshot, line: found.line, at: found.at };
+  const parts: HoverPart[] = [];
+  for (const source of sources) {
+    const part = source(place);
+    if (part !== null) parts.push(part);
+  }
   if (parts.length === 0) return null;
   const { start, end } = narrowest(parts);
   return {

@@ -1,11 +1,10 @@
 const marks = /[\\`*_[\]#!|<>~&$@]/g;
 
-/** Letters, figures and marks of a sentence, which Markdown takes for nothing else. */
-const isPlain = (text: string): boolean =>
-  /^[a-z](?:[a-z\d,;.()'-]| (?! ))*(?<! )$/i.test(text) && !text.includes('www');
+/** What is not a sentence of letters, figures and plain marks, of which Markdown takes nothing for something else. */
+const notPlain = /[^a-z\d ,;.()'-]| {2}|^[^a-z]| $|www/i;
 
 /** Plain text as Markdown that shows it as it is: no mark of it is read as one, no address becomes a link. */
-export const escapeMarkdown = (text: string): string => (isPlain(text) ? text : escaped(text));
+export const escapeMarkdown = (text: string): string => (notPlain.test(text) ? escaped(text) : text);
 
 const escaped = (text: string): string =>
   text

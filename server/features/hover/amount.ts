@@ -1,6 +1,7 @@
 import * as l10n from '@vscode/l10n';
 import type { Item, Product, Quantity } from '../../../grammar/tree.ts';
 import { fromSi, siUnits, toSi, type Unit } from '../../../grammar/units.ts';
+import type { Depth } from '../../model/log.ts';
 import { type Amount, amountsOf, siOf, unitOf } from '../amounts.ts';
 import { inUnit, numberText, otherUnits, unitText } from '../display.ts';
 import { escapeMarkdown, lines, paragraphs } from '../markdown.ts';
@@ -20,6 +21,9 @@ interface Told {
   readonly amount: Amount;
   readonly item: Item | null;
   readonly place: HoverPlace;
+  readonly isDrawdown: boolean;
+  /** The depth of the log that it stands for; null for any other number. */
+  readonly depth: Depth | null;
 }
 
 const doubts = (quantity: Quantity): string | null => {
@@ -103,9 +107,8 @@ function totalLine({ amount, item, place }: Told): string | null {
 const isUnknown = ({ number, td }: Quantity): boolean => number === null && !td;
 
 /** What the number says: of a depth, from where it is counted; of a labelled one, its label. */
-function whatOf({ amount, item, place }: Told): string {
-  const depth = depthOf(amount, place);
-  if (isDrawdown(amount, place)) return l10n.t('drawdown');
+function whatOf({ item, place, depth, isDrawdown }: Told): string {
+  if (isDrawdown) return l10n.t('drawdown');
   if (item === null) return depth === null ? l10n.t('depth') : countedFrom(depth);
   if (item.label?.term) return item.label.term.name;
   const doc = l10n.t(docOf(place.line, item));
@@ -113,10 +116,9 @@ function whatOf({ amount, item, place }: Told): string {
 }
 
 function factsOf(told: Told): string {
-  const { amount, place } = told;
+  const { amount, place, depth } = told;
   const what = escapeMarkdown(whatOf(told));
   if (isUnknown(amount.quantity)) return l10n.t('**unknown** {0}: a question for the crew', what);
-  const depth = isDrawdown(amount, place) ? null : depthOf(amount, place);
   return paragraphs([
     lines([what, valueLine(told), gallonLine(amount, place), plainLine(told)]),
     lines([
@@ -136,5 +138,7 @@ export const hoverAmount: HoverSource = (place) => {
   if (amount === undefined) return null;
   const { quantity } = amount;
   const item = itemHolding(place.line, quantity);
-  return { start: quantity.start, end: quantity.end, markdown: factsOf({ amount, item, place }) };
+  const drawn = isDrawdown(amount, place);
+  const told = { amount, item, place, isDrawdown: drawn, depth: drawn ? null : depthOf(amount, place) };
+  return { start: quantity.start, end: quantity.end, markdown: factsOf(told) };
 };
