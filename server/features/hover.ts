@@ -20,18 +20,31 @@ export interface Hover {
   readonly markdown: string;
 }
 
-const sources: readonly HoverSource[] = [
+/** What stands there, of which a place has one. */
+const ofPlace: readonly HoverSource[] = [
   hoverTerm,
-  hoverStranger,
   hoverAmount,
   hoverDash,
   hoverItem,
-  hoverFigures,
-  hoverKeyword,
+  hoverStranger,
   hoverPack,
   hoverAllow,
-  hoverFindings,
 ];
+
+function firstOf(sources: readonly HoverSource[], place: HoverPlace): HoverPart | null {
+  for (const source of sources) {
+    const part = source(place);
+    if (part !== null) return part;
+  }
+  return null;
+}
+
+/** What a keyword takes is told below what was worked out for its line. */
+function partsOf(place: HoverPlace): readonly HoverPart[] {
+  const keyword = hoverKeyword(place);
+  const first = keyword === null ? firstOf(ofPlace, place) : null;
+  return [first, hoverFigures(place), keyword, hoverFindings(place)].filter((part) => part !== null);
+}
 
 const narrowest = (parts: readonly HoverPart[]): Columns =>
   parts.reduce((best, part) => (part.end - part.start < best.end - best.start ? part : best), parts[0] as Columns);
@@ -41,11 +54,7 @@ export function hover(snapshot: Snapshot, position: Position): Hover | null {
   const found = lineAt(snapshot, position);
   if (found === null) return null;
   const place: HoverPlace = { snapshot, line: found.line, at: found.at };
-  const parts: HoverPart[] = [];
-  for (const source of sources) {
-    const part = source(place);
-    if (part !== null) parts.push(part);
-  }
+  const parts = partsOf(place);
   if (parts.length === 0) return null;
   const { start, end } = narrowest(parts);
   return {
