@@ -94,6 +94,7 @@ describe('hover on what values come to', () => {
     // By hand: 9 x 40 = 360 kg; NIST SP 811: 1 lb = 0.45359237 kg.
     const text = told('casing 0 - 7.2 steel\n  grout 0 - 7.2 neat cement, 9| x 40 kg bags');
     expect(text).toContain('9 times 40 kg: 360 kg = 793.66 lb in all');
+    expect(told('casing 0 - 7.2 steel\n  grout 0 - 7.2 neat cement, 9 x 40 kg ba|gs')).toContain('360 kg');
   });
 
   // By hand: 94 lb = 42.638 kg; 0.5 of it is 21.319 L, 5.632 US gal.
@@ -248,6 +249,8 @@ describe('hover on depths', () => {
     const toc = told('casing +0.45 - 7.2 steel 168.3 x 6.4\nwater\n  level 5.6|5 toc');
     expect(toc).toContain('depth below the top of the casing');
     expect(toc).not.toContain('5.65 m = 18.54 ft below the top');
+    const cut = 'casing +0.9 - 7 steel\n  cut +0.9 to +0.45 2026-05-07\nwater\n  level 5.6|5 toc 2026-05-06';
+    expect(told(cut)).toContain('5.2 m = 17.06 ft below the top of the casing as it was left');
     expect(told('casing +0.45 - 7.2 steel 168.3 x 6.4\nwater\n  level 5.|2')).toContain(
       '5.65 m = 18.54 ft below the top of the casing',
     );

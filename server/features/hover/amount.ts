@@ -36,9 +36,10 @@ const doubts = (quantity: Quantity): string | null => {
   return words.length === 0 ? null : l10n.t('Written as {0}.', words.join(', '));
 };
 
-const siText = (ends: readonly number[], unit: Unit): string | null => {
+/** The value in SI, where none of the units that it is shown in is. */
+const siText = (ends: readonly number[], unit: Unit, shown: readonly Unit[]): string | null => {
   const id = siUnits[unit.dimension];
-  if (id === unit.id || unit.dimension === 'count') return null;
+  if (shown.some((each) => each.id === id) || unit.dimension === 'count') return null;
   const numbers = ends.map(numberText).join(' – ');
   return id === '1' ? numbers : `${numbers} ${unitText(id)}`;
 };
@@ -67,10 +68,11 @@ function valueLine({ amount, item, place }: Told): string | null {
   const unit = unitOf(amount, place.snapshot.log.units);
   const ends = endsOf(amount, place);
   if (unit === null || ends.length === 0) return null;
-  const shown = [unit, ...(isOfGrid(item) ? [] : otherUnits(unit))].map((each) => inOne(ends, each));
+  const units = [unit, ...(isOfGrid(item) ? [] : otherUnits(unit))];
+  const shown = units.map((each) => inOne(ends, each));
   const [minutes = 0] = unit.id === 'min' ? ends.map((si) => si / 60) : [];
   if (minutes > 60) shown.push(durationText(minutes));
-  const si = siText(ends, unit);
+  const si = siText(ends, unit, units);
   return `**${shown.join('** = **')}**${si === null ? '' : ` (SI: ${si})`}`;
 }
 
@@ -132,9 +134,15 @@ function factsOf(told: Told): string {
   ]);
 }
 
+/** The second number of `9 x 40 kg bags`, where the cursor stands on the sign or the word of the whole. */
+function factorAt({ line, at }: HoverPlace): Amount | undefined {
+  const item = line.items.find(({ value }) => value.kind === 'product' && touches(value, at.column)) ?? null;
+  return isProduct(item) ? amountsOf(line).find(({ quantity }) => quantity === item.value.factors[1]) : undefined;
+}
+
 /** The value under the cursor: in both systems and in SI, and what its kind has besides. */
 export const hoverAmount: HoverSource = (place) => {
-  const amount = amountsOf(place.line).find(({ quantity }) => touches(quantity, place.at.column));
+  const amount = amountsOf(place.line).find(({ quantity }) => touches(quantity, place.at.column)) ?? factorAt(place);
   if (amount === undefined) return null;
   const { quantity } = amount;
   const item = itemHolding(place.line, quantity);

@@ -83,6 +83,7 @@ function topOfCasingLine({ value, datum, number, unit: written }: Depth, place: 
   if (datum === 'toc' && areSame(below, (number ?? Number.NaN) * says)) return null;
   if (areSame(below, 0)) return l10n.t('At the top of the casing');
   const shown = both(Math.abs(below), unit);
+  if (datum === 'toc' && below > 0) return l10n.t('{0} below the top of the casing as it was left', shown);
   return below < 0
     ? l10n.t('{0} above the top of the casing', shown)
     : l10n.t('{0} below the top of the casing', shown);
