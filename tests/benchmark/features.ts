@@ -125,7 +125,7 @@ const roundsFor = (size: number): number => (size <= 1000 ? 200 : 40);
 
 /** Prints the 95th in a hundred of every feature beside the full analysis, for logs of so many lines; of three sizes where none is named. */
 export async function featuresBeside(sizes: readonly number[]): Promise<void> {
-  await measure(1000, 40);
+  await measure(1000, 150);
   for (const size of sizes.length > 0 ? sizes : [100, 1_000, 10_000]) {
     const taken = await measure(size, roundsFor(size));
     const full = median(taken.get(wholeAnalysis) ?? []);
