@@ -85,7 +85,11 @@ function withTypedWords(suggestion: Suggestion, runs: readonly Run[]): Suggestio
   return run === undefined ? suggestion : beginningAt(suggestion, run[1]);
 }
 
-function suggestionsAt({ all, severalWords }: Pool, places: readonly number[], runs: readonly Run[]): readonly Suggestion[] {
+function suggestionsAt(
+  { all, severalWords }: Pool,
+  places: readonly number[],
+  runs: readonly Run[],
+): readonly Suggestion[] {
   const suggestions: Suggestion[] = [];
   for (const place of places) {
     const suggestion = all[place];
