@@ -1,6 +1,6 @@
 import * as l10n from '@vscode/l10n';
 import { readLine } from '../../../grammar/sections.ts';
-import type { Item, Line } from '../../../grammar/tree.ts';
+import type { Line } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import { type Word, wordsOf } from '../words.ts';
@@ -19,17 +19,46 @@ function rewithPieces(line: Line, pieces: readonly Piece[]): string {
   return withPiecesInColumns(line.text, kept);
 }
 
-function longPiece({ value }: Item): readonly Piece[] {
-  if (value.kind === 'term') return [{ start: value.start, end: value.end, text: value.term.name }];
-  return value.kind === 'description' ? [{ start: value.start, end: value.end, text: value.long }] : [];
-}
-
-const longPieces = (line: Line): readonly Piece[] => line.items.flatMap(longPiece);
-
 /** The forms of a word, the long one first: those of the adjective where it stands as one. */
 function formsOf({ term: { name, short, ground } }: Word, written: string): readonly string[] {
   const adjectives = ground?.adjective === undefined ? [] : [ground.adjective, ...(ground.adjectiveShort ?? [])];
   return adjectives.includes(written.toLowerCase()) ? adjectives : [name, ...short];
+}
+
+const lettersOf = (text: string): string => text.toLowerCase().replace(/[^a-z\d]/g, '');
+
+/** No word of the trade is as short as its signs: `fe` for iron, `ct` for cable tool. */
+const mostOfSign = 3;
+
+/** True for a sign, and where the letters stand in the other word in their order: `dthh`, not school for a supply. */
+function isShortFor(written: string, long: string): boolean {
+  let at = -1;
+  const within = lettersOf(long);
+  const letters = [...lettersOf(written)];
+  if (letters.length <= mostOfSign) return true;
+  return letters.every((letter) => {
+    at = within.indexOf(letter, at + 1);
+    return at >= 0;
+  });
+}
+
+/** The word in full, where what is written is short for it; another word for the same thing says more and stays. */
+function wordInFull(word: Word, line: Line): readonly Piece[] {
+  const { start, end } = word;
+  const written = line.text.slice(start, end);
+  const [long = written] = formsOf(word, written);
+  return isShortFor(written, long) ? [{ start, end, text: long }] : [];
+}
+
+function longPieces(line: Line): readonly Piece[] {
+  const words = wordsOf(line);
+  return line.items.flatMap(({ value }): readonly Piece[] => {
+    const { start, end } = value;
+    const here = words.filter((word) => start <= word.start && word.end <= end);
+    const inFull = here.flatMap((word) => wordInFull(word, line));
+    if (value.kind !== 'description' || inFull.length < here.length) return inFull;
+    return [{ start, end, text: value.long }];
+  });
 }
 
 /** The first of the short forms is the one that is written most; the others are variants. */

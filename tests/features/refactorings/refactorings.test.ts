@@ -195,6 +195,12 @@ describe('terms', () => {
     expect(offered('strata\n  0 - 3 cl, vy hd|', true)).not.toContain('Write the terms of these lines short');
   });
 
+  test('that say more than the term do not give way to it', () => {
+    expect(changed('use scho|ol', 'these lines in full')).toBeNull();
+    expect(changed('casing 0 - 3 plas|tic, wld', 'these lines in full')).toBe('casing 0 - 3 plastic, welded');
+    expect(changed('hole\n  0 - 9 150 dt|h', 'these lines in full')).toBe('hole\n  0 - 9 150 down-the-hole hammer');
+  });
+
   test('in the whole file', () => {
     expect(changed('strata\n  0 - 3 cl| brn\n  - 9 sd\nhole\n  0 - 9 150 ct', 'file in full')).toBe(
       'strata\n  0 - 3 clay, brown\n  - 9 sand\nhole\n  0 - 9 150 cable tool',
