@@ -30,17 +30,21 @@ const lettersOf = (text: string): string => text.toLowerCase().replace(/[^a-z\d]
 /** No word of the trade is as short as its signs: `fe` for iron, `ct` for cable tool. */
 const mostOfSign = 3;
 
-/** True for a sign, and where the letters stand in the other word in their order: `dthh`, not school for a supply. */
-function isShortFor(written: string, long: string): boolean {
+/** True where the letters of a word stand in the long form in their order. */
+function standsIn(word: string, long: string): boolean {
   let at = -1;
-  const within = lettersOf(long);
-  const letters = [...lettersOf(written)];
-  if (letters.length <= mostOfSign) return true;
-  return letters.every((letter) => {
-    at = within.indexOf(letter, at + 1);
+  return [...word].every((letter) => {
+    at = long.indexOf(letter, at + 1);
     return at >= 0;
   });
 }
+
+/** True where every word is a sign or is shortened: `dthh`, `fe stained`, not school for a supply. */
+const isShortFor = (written: string, long: string): boolean =>
+  written
+    .split(/[\s-]+/)
+    .map(lettersOf)
+    .every((word) => word.length <= mostOfSign || standsIn(word, lettersOf(long)));
 
 /** The word in full, where what is written is short for it; another word for the same thing says more and stays. */
 function wordInFull(word: Word, line: Line): readonly Piece[] {
