@@ -39,8 +39,9 @@ function standsIn(word: string, long: string): boolean {
   });
 }
 
-/** True where every word is a sign or is shortened: `dthh`, `fe stained`, not school for a supply. */
+/** True where every word is a sign or is shortened: `dthh`, not school for a supply, nor `fe stained` for stained. */
 const isShortFor = (written: string, long: string): boolean =>
+  lettersOf(written).length <= lettersOf(long).length &&
   written
     .split(/[\s-]+/)
     .map(lettersOf)
