@@ -72,12 +72,14 @@ function shortOf(word: Word, written: string): string {
   return short.find(({ length }) => length < long.length) ?? long;
 }
 
-/** What is written as short already stays. */
+/** What is written as short already stays, and so does another word for the same thing. */
 const shortPieces = (line: Line): readonly Piece[] =>
   wordsOf(line).flatMap((word) => {
     const { start, end } = word;
-    const text = shortOf(word, line.text.slice(start, end));
-    return text.length < end - start ? [{ start, end, text }] : [];
+    const written = line.text.slice(start, end);
+    const [long = written] = formsOf(word, written);
+    const text = shortOf(word, written);
+    return text.length < written.length && isShortFor(written, long) ? [{ start, end, text }] : [];
   });
 
 const ways = { expand: longPieces, shorten: shortPieces } as const;

@@ -200,6 +200,7 @@ describe('terms', () => {
     expect(changed('strata\n  0 - 3 gneiss gry fe stain|ed', 'these lines in full')).toBe(
       'strata\n  0 - 3 gneiss grey fe stained',
     );
+    expect(changed('strata\n  0 - 3 gneiss grey iron stain|ed', 'these lines short')).toContain('iron stained');
     expect(changed('casing 0 - 3 plas|tic, wld', 'these lines in full')).toBe('casing 0 - 3 plastic, welded');
     expect(changed('hole\n  0 - 9 150 dt|h', 'these lines in full')).toBe('hole\n  0 - 9 150 down-the-hole hammer');
   });
