@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { type Tests, until } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
-import { openFile, runCommand, takeScreenshot, textLine, untilSelected } from './driver.ts';
+import { openFile, previewPage, runCommand, takeScreenshot, textLine, untilSelected } from './driver.ts';
 import { closeUnsaved, setInWorkspace, startWith, writeMarked } from './keyboard.ts';
 
 const contact = [
@@ -78,7 +78,7 @@ export const leading = (workbench: Workbench): Tests => ({
     await textLine(page, /clay/).waitFor();
   },
 
-  async 'a rule that is allowed leads to what is said of it'() {
+  async 'a rule that is allowed leads to what is said of it, laid out'() {
     const { page } = workbench;
     await writeMarked(workbench, 'strata\n  0 - 3 clay # allow interval|-gap: nobody saw it');
     const opened = page.locator('.tab.active', { hasText: 'interval-gap' });
@@ -87,7 +87,8 @@ export const leading = (workbench: Workbench): Tests => ({
       await runCommand(page, 'Open Link');
       await opened.waitFor({ timeout: 1500 }).catch(() => {});
     }
-    await opened.waitFor();
+    await previewPage(page).getByRole('heading', { name: 'interval-gap' }).waitFor();
+    await takeScreenshot(page, 'page-of-a-rule');
     await openFile(page, 'empty.well');
   },
 
