@@ -22,6 +22,7 @@ import { hurried } from './hurried.ts';
 import { pieceAt } from './pieces.ts';
 import { type Likeness, type PieceAt, type Typist, typeText } from './typist.ts';
 import { yamlLines, yamlOf, yamlSchema } from './yaml.ts';
+import { sureThatYamlHelps } from './yaml-helps.ts';
 
 const samples = ['kestrel-hollow', 'heron-spring', 'otter-bridge'];
 const bundles = path.resolve('.cache', 'keystrokes');
@@ -195,6 +196,7 @@ const sum = (all: readonly Counted[]): Counted =>
 
 /** Counts and prints, each sample and all of them together. */
 export async function keystrokes(only: readonly string[]): Promise<void> {
+  await sureThatYamlHelps(yamlSchema());
   const [ownFolder, yamlFolder] = [await drillhandExtension(), await yamlExtension()];
   row('sample', 'keys', 'letters', 'ratio', 'YAML keys', 'letters');
   rule();

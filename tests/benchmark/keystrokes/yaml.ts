@@ -136,7 +136,8 @@ function itemLines(value: Yaml, indent: string): string[] {
 }
 
 const textual = { type: ['string', 'number'] };
-const oneOf = (names: readonly string[]) => ({ anyOf: [{ enum: names }, textual] });
+/* A name that stands in two lists stands here once: a schema that says it twice is none, and YAML's server offers nothing. */
+const oneOf = (names: readonly string[]) => ({ anyOf: [{ enum: [...new Set(names)] }, textual] });
 
 function schemaOfSlot({ accepts, doc, many }: Slot): object {
   const names = accepts.flatMap((each) => (each.kind === 'terms' ? each.lists.flatMap(namesIn) : []));
