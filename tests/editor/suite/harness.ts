@@ -3,6 +3,18 @@ import { setTimeout as pause } from 'node:timers/promises';
 /** Named tests, run in the order in which they are written. */
 export type Tests = Readonly<Record<string, () => Promise<void>>>;
 
+/** The same tests, the first of which begins by setting something up for all of them. */
+export const settingUp = (setUp: () => Promise<void>, tests: Tests): Tests =>
+  Object.fromEntries(
+    Object.entries(tests).map(([name, test], at) => [
+      name,
+      async () => {
+        if (at === 0) await setUp();
+        await test();
+      },
+    ]),
+  );
+
 type Answer<T> = T | null | undefined | false;
 
 /** Asks again and again until the answer is neither null, undefined nor false. Rejects after `patience` milliseconds. */

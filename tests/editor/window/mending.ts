@@ -1,5 +1,5 @@
 import { mendings, metric, us } from '../../lsp/mendings.ts';
-import type { Tests } from '../suite/harness.ts';
+import { settingUp, type Tests } from '../suite/harness.ts';
 import type { Workbench } from '../workbench.ts';
 import { takeScreenshot } from './driver.ts';
 import { closeUnsaved, startWith, untilShown, writeMarked } from './keyboard.ts';
@@ -25,29 +25,26 @@ async function takeOffer(workbench: Workbench, words: string): Promise<void> {
 }
 
 /** What the lamp offers, taken by the keyboard. */
-export const mending = (workbench: Workbench): Tests => ({
-  async 'the lamp of the keyboard: a log is opened'() {
-    await startWith(workbench, 'well A\n');
-  },
+export const mending = (workbench: Workbench): Tests =>
+  settingUp(() => startWith(workbench, 'well A\n'), {
+    ...Object.fromEntries(
+      mendings.map(({ does, before, offer, after }) => [
+        does,
+        async () => {
+          await writeMarked(workbench, before);
+          await takeOffer(workbench, offer);
+          await untilShown(workbench, after.split('\n'));
+        },
+      ]),
+    ),
 
-  ...Object.fromEntries(
-    mendings.map(({ does, before, offer, after }) => [
-      does,
-      async () => {
-        await writeMarked(workbench, before);
-        await takeOffer(workbench, offer);
-        await untilShown(workbench, after.split('\n'));
-      },
-    ]),
-  ),
-
-  async 'the file is converted to feet and back to the letter'() {
-    await writeMarked(workbench, `|${metric}`);
-    await takeOffer(workbench, 'Convert the file to feet and inches');
-    await untilShown(workbench, us.split('\n'));
-    await takeScreenshot(workbench.page, 'converted');
-    await takeOffer(workbench, 'Convert the file to metres and millimetres');
-    await untilShown(workbench, metric.split('\n'));
-    await closeUnsaved(workbench);
-  },
-});
+    async 'the file is converted to feet and back to the letter'() {
+      await writeMarked(workbench, `|${metric}`);
+      await takeOffer(workbench, 'Convert the file to feet and inches');
+      await untilShown(workbench, us.split('\n'));
+      await takeScreenshot(workbench.page, 'converted');
+      await takeOffer(workbench, 'Convert the file to metres and millimetres');
+      await untilShown(workbench, metric.split('\n'));
+      await closeUnsaved(workbench);
+    },
+  });
