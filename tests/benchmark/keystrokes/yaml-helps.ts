@@ -12,12 +12,12 @@ export async function sureThatYamlHelps(schema: object): Promise<void> {
     completion: true,
     schemas: [{ uri: 'file:///record.schema.json', fileMatch: ['*.yaml'], schema }],
   });
-  for (const [text, wanted] of [
-    ['b', 'began'],
-    ['strata:\n  - from: 0\n    m', 'material'],
-    ['strata:\n  - from: 0\n    material: ', 'sand and gravel'],
+  for (const [name, text, wanted] of [
+    ['head', 'b', 'began'],
+    ['layer', 'strata:\n  - from: 0\n    m', 'material'],
+    ['ground', 'strata:\n  - from: 0\n    material: ', 'sand and gravel'],
   ] as const) {
-    const document = TextDocument.create('file:///log.yaml', 'yaml', 1, text);
+    const document = TextDocument.create(`file:///${name}.yaml`, 'yaml', 1, text);
     const { items } = await service.doComplete(document, document.positionAt(text.length), false);
     assert.ok(
       items.some(({ label }) => label === wanted),

@@ -4,6 +4,7 @@ import { termLists } from '../../../grammar/terms/index.ts';
 import type { ListId } from '../../../grammar/terms/term.ts';
 import type { Item, Line } from '../../../grammar/tree.ts';
 import { quantityText, valueText } from '../../../grammar/write.ts';
+import { packs } from '../../../server/packs/index.ts';
 
 /** YAML as it is written by hand: maps, lists, and pairs of readings on one line. */
 export type Yaml = string | readonly Yaml[] | { readonly [key: string]: Yaml };
@@ -184,7 +185,15 @@ const objectFor = (row: Row, more: Record<string, object> = {}): object => ({
   additionalProperties: false,
 });
 
+const place = {
+  ...Object.fromEntries(['latitude', 'longitude', 'zone', 'easting', 'northing'].map((name) => [name, textual])),
+  datum: oneOf(namesIn('geodetic-datum')),
+  accuracy: textual,
+};
+
 function schemaOfRow(row: Row): object {
+  if (row.id === 'place') return { type: 'object', description: row.doc, properties: place };
+  if (row.id === 'rules') return { description: row.doc, ...oneOf(packs.map(({ id }) => id)) };
   if (row.body !== 'items') return { ...textual, description: row.doc };
   const under = table.filter(({ of, where }) => where === 'under' && of.includes(row.id));
   const hung = Object.fromEntries(under.map((each) => [each.id, hungSchema(each)]));
