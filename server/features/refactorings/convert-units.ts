@@ -6,9 +6,9 @@ import type { Snapshot } from '../../analysis/snapshot.ts';
 import type { FileUnits } from '../../model/log.ts';
 import { type Amount, amountsOf, siOf } from '../amounts.ts';
 import { type Change, changedLines, changeOf, withPieces } from './change.ts';
-import { type Conversion, conversionsOf } from './convert-units/conversion.ts';
+import { type Conversion, conversionsOf, sameUnits } from './convert-units/conversion.ts';
 import { isAsRead, isSlotNumber, piecesOf } from './convert-units/pieces.ts';
-import { unitsBefore, unitsChange, unitsLineOf } from './convert-units/units-line.ts';
+import { type ReadText, unitsBefore, unitsChange, unitsLineOf } from './convert-units/units-line.ts';
 import type { Refactoring } from './refactoring.ts';
 
 /** Thousandths of an inch in a metre. */
@@ -38,19 +38,25 @@ function saysTheSame(before: Line, after: Line | undefined, { from, to }: Conver
   return sense.length === again.length && sense.every((value, at) => sameValue(value, again[at]));
 }
 
-/** The number of the first line that would come to say something else; null where none would. */
-function firstChanged({ tree }: Snapshot, after: readonly string[], conversion: Conversion): number | null {
-  const read = parseLines(after).lines.filter(({ row }) => row !== 'units');
-  let at = -1;
-  for (const [number, line] of tree.lines.entries()) {
-    if (line.row === 'units') continue;
-    at += 1;
-    if (!saysTheSame(line, read[at], conversion)) return number;
-  }
-  return null;
+/** The lines of a text but those of its units, which come and go. */
+const bodyOf = ({ tree }: ReadText): readonly Line[] => tree.lines.filter(({ row }) => row !== 'units');
+
+/** The number of the first line for which it does not hold beside its counterpart; null where it holds for all. */
+function firstUnlike(text: ReadText, other: ReadText, holds: (a: Line, b: Line | undefined) => boolean): number | null {
+  const others = bodyOf(other);
+  const unlike = bodyOf(text).find((line, at) => !holds(line, others[at]));
+  return unlike === undefined ? null : text.tree.lines.indexOf(unlike);
 }
 
-function lineChanges({ tree, lines }: Snapshot, conversion: Conversion): readonly Change[] {
+const readText = (lines: readonly string[]): ReadText => ({ lines, tree: parseLines(lines) });
+
+/** The text after the change back; the same text where there is no way. */
+function wayBack(after: ReadText, { from, to }: Conversion): ReadText {
+  const back = conversionsOf(to, unitsBefore(after)).find((way) => sameUnits(way.to, from));
+  return back === undefined ? after : readText(changedLines(after.lines, lineChanges(after, back)));
+}
+
+function lineChanges({ tree, lines }: ReadText, conversion: Conversion): readonly Change[] {
   return tree.lines.flatMap((line, number) => {
     const pieces = piecesOf(line, conversion);
     const before = lines[number] ?? '';
@@ -70,7 +76,10 @@ function converted(snapshot: Snapshot, conversion: Conversion): Outcome {
   const unread = snapshot.tree.lines.findIndex((line) => !isAsRead(line));
   if (unread >= 0) return { line: unread, why: l10n.t('a number on it is not spelled as it is read') };
   const changes = [ofUnits, ...lineChanges(snapshot, conversion)];
-  const line = firstChanged(snapshot, changedLines(snapshot.lines, changes), conversion);
+  const after = readText(changedLines(snapshot.lines, changes));
+  const line =
+    firstUnlike(snapshot, after, (before, then) => saysTheSame(before, then, conversion)) ??
+    firstUnlike(snapshot, wayBack(after, conversion), (before, again) => before.text === again?.text);
   return line === null
     ? { changes }
     : { line, why: l10n.t('a value on it could not be told from another on the way back; give it its unit') };

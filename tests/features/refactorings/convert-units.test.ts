@@ -116,6 +116,12 @@ describe('a file in the other system', () => {
     );
   });
 
+  test('feet and inches in their own signs take no unit from what stands behind them', () => {
+    const text = 'units m mm\nstrata\n  12\'6" - .3 clay';
+    expect(convert(text)).toBe('units ft in\nstrata\n  12\'6" - .3m clay');
+    expect(thereAndBack(text)).toBe(text);
+  });
+
   test('a comma parts a depth and a diameter that would be read as feet and inches', () => {
     expect(convert('units m mm\nhole\n  0 - 27 m 254 mm')).toBe('units ft in\nhole\n  0 - 88.5827 ft, 10.00000 in');
     for (const text of ['  0 - 27 m 254 mm', '  0 - 27 m, 254 mm', '  0 - 27 m,  254 mm'])

@@ -7,9 +7,11 @@ export interface Group {
   readonly quantities: readonly Quantity[];
   readonly role: Role;
   readonly slot: string | null;
-  /** True where no other number of the same item is known behind these. */
+  /** True where no other number and no other unit of the same item stands behind these. */
   readonly isLast: boolean;
 }
+
+const saysNothing = ({ number, unitAt }: Quantity): boolean => number === null && unitAt === null;
 
 /** A unit counts for the numbers before it that took it, and for no other. */
 function sharing(quantities: readonly Quantity[]): readonly (readonly Quantity[])[] {
@@ -19,7 +21,7 @@ function sharing(quantities: readonly Quantity[]): readonly (readonly Quantity[]
   for (const quantity of quantities) {
     if (isOpen && quantity.unit !== null) runs.at(-1)?.push(quantity);
     else runs.push([quantity]);
-    isOpen = quantity.unit !== null && quantity.unitAt === null;
+    isOpen = quantity.unit !== null && quantity.unitAt === null && quantity.form !== 'feet-inches';
   }
   return runs;
 }
@@ -30,7 +32,7 @@ function groupsOf(value: Value, role: Role, slot: Slot | null): readonly Group[]
       quantities,
       role,
       slot: slot?.slot ?? null,
-      isLast: runs.slice(at + 1).every((others) => others.every(({ number }) => number === null)),
+      isLast: runs.slice(at + 1).every((others) => others.every(saysNothing)),
     }));
   if (value.kind === 'quantity') return groups([value]);
   if (value.kind === 'interval') return groups(value.from === null ? [value.to] : [value.from, value.to]);

@@ -127,12 +127,16 @@ const goes = (carrier: Quantity, group: Group, text: string, { from, to }: Conve
 function usUnitOf(group: Group, text: string, conversion: Conversion): string | null {
   const carrier = carrierOf(group);
   const unit = carrier?.unit?.id ?? null;
-  if (carrier === null || unit === null || !conversion.toUs) return unit;
+  if (carrier === null || unit === null || !conversion.toUs || !group.quantities.some(hasNumber)) return unit;
   if (isKept(group)) return goes(carrier, group, text, conversion) ? null : unit;
   const pair = pairOf(spelled(carrier, text), conversion);
   const gap = gapOf(carrier, text);
   return pair === null || gap.end - gap.start >= 2 ? unit : pair.us;
 }
+
+/** True for a number that its unit alone follows: only such inches go with the feet before them. */
+const isBareOfMarks = ({ start, high, doubtful, unitAt }: Quantity, text: string): boolean =>
+  /[\d.]/.test(text.charAt(start)) && high === null && !doubtful && unitAt !== null;
 
 /**
  * Feet with inches behind them are one length: `98 ft 6 in`. A comma parts two lengths that would come to stand so; one
@@ -140,9 +144,11 @@ function usUnitOf(group: Group, text: string, conversion: Conversion): string | 
  */
 function partingComma(before: Group, after: Group, text: string, conversion: Conversion): readonly Piece[] {
   const last = before.quantities.at(-1);
+  const next = after.quantities[0];
   const start = last?.end ?? 0;
-  const end = after.quantities[0]?.start ?? 0;
-  if (last?.unitAt?.end !== start || last.form !== 'plain' || !/[\d.]/.test(text.charAt(end))) return [];
+  const end = next?.start ?? 0;
+  if (last?.unitAt?.end !== start || last.form !== 'plain' || next === undefined || !isBareOfMarks(next, text))
+    return [];
   if (usUnitOf(before, text, conversion) !== 'ft' || usUnitOf(after, text, conversion) !== 'in') return [];
   const between = text.slice(start, end);
   if (conversion.toUs && /^ +$/.test(between)) return [{ start, end: start, text: ',' }];

@@ -1,9 +1,14 @@
 import { parseLines } from '../../../../grammar/index.ts';
-import type { Line } from '../../../../grammar/tree.ts';
-import type { Snapshot } from '../../../analysis/snapshot.ts';
+import type { Line, Tree } from '../../../../grammar/tree.ts';
 import { fileUnits } from '../../../model/units.ts';
 import { type Change, changeOf, lineDeleted, lineInserted } from '../change.ts';
 import { type Conversion, sameUnits, type UnitWords } from './conversion.ts';
+
+/** A text as it was read. */
+export interface ReadText {
+  readonly tree: Tree;
+  readonly lines: readonly string[];
+}
 
 const addedUnits = '# the file had none when it was converted';
 
@@ -13,11 +18,11 @@ const cameFrom = / {2}# was (m|ft) (mm|cm|in)$/;
 const isUnitsLine = (line: Line): boolean => line.row === 'units' && line.items.length > 0;
 
 /** The number of the line that says the file's units; -1 for none. */
-export const unitsLineOf = ({ tree }: Snapshot): number => tree.lines.findIndex(isUnitsLine);
+export const unitsLineOf = ({ tree }: ReadText): number => tree.lines.findIndex(isUnitsLine);
 
 /** The units that a file was converted from, where its units line says them. */
-export function unitsBefore(snapshot: Snapshot): UnitWords | null {
-  const [, depth, diameter] = cameFrom.exec(snapshot.lines[unitsLineOf(snapshot)] ?? '') ?? [];
+export function unitsBefore(text: ReadText): UnitWords | null {
+  const [, depth, diameter] = cameFrom.exec(text.lines[unitsLineOf(text)] ?? '') ?? [];
   return depth === undefined || diameter === undefined ? null : { depth, diameter };
 }
 
@@ -49,9 +54,9 @@ function noted(text: string, { note, isBack }: Conversion): string {
 }
 
 /** The change of the units line; null where it cannot be written so that the way back is plain. */
-export function unitsChange(snapshot: Snapshot, conversion: Conversion): Change | null {
-  const { tree, lines } = snapshot;
-  const number = unitsLineOf(snapshot);
+export function unitsChange(read: ReadText, conversion: Conversion): Change | null {
+  const { tree, lines } = read;
+  const number = unitsLineOf(read);
   if (number < 0) {
     const { depth, diameter } = conversion.to;
     const below = tree.lines.findIndex(({ row }) => row === 'well') + 1;
