@@ -306,11 +306,15 @@ const began = 'began 2026-05-04\nfinished 2026-05-06\n';
 const noWords: UsedWords = new Map();
 
 describe('dates', () => {
-  test('those of the log, the nearest above first, then today and the days of the work', () => {
+  /** The week behind 2026-05-06 or 2026-05-04. */
+  const week = (first: number): readonly string[] =>
+    [0, 1, 2, 3, 4, 5, 6].map((day) => `2026-05-${String(first + day).padStart(2, '0')}`);
+
+  test('those of the log, the nearest above first, then today, the days of the work and the week behind it', () => {
     const { snapshot, at } = marked(`${began}reported |`);
     const found = complete(snapshot, at, { used: noWords, today: '2026-06-01' });
     const dates = ['2026-05-06', '2026-05-04', '2026-06-01', '2026-05-05'];
-    expect(found?.suggestions.map(({ label }) => label)).toEqual(dates);
+    expect(found?.suggestions.map(({ label }) => label)).toEqual([...dates, ...week(7)]);
     expect(found?.unasked).toBe(true);
   });
 
@@ -330,8 +334,10 @@ describe('dates', () => {
   });
 
   test('work of many weeks is not told day by day', () => {
-    expect(labels('began 2026-01-04\nfinished 2026-05-06\nreported |')).toEqual(['2026-05-06', '2026-01-04']);
-    expect(labels('began 2026-05-06\nfinished 2026-05-04\nreported |')).toEqual(['2026-05-04', '2026-05-06']);
+    const dates = ['2026-05-06', '2026-01-04', ...week(7)];
+    expect(labels('began 2026-01-04\nfinished 2026-05-06\nreported |')).toEqual(dates);
+    const backwards = ['2026-05-04', '2026-05-06', ...week(5).filter((date) => date !== '2026-05-06')];
+    expect(labels('began 2026-05-06\nfinished 2026-05-04\nreported |')).toEqual(backwards);
   });
 
   test('none is made up', () => {

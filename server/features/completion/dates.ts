@@ -29,12 +29,23 @@ const dayLong = 86_400_000;
 /** Work that took longer is not told day by day. */
 const mostDays = 40;
 
+/** Tests, disinfection and levels mostly follow within a week. */
+const daysAfter = 7;
+
+const dayAfter = (from: number, days: number): string => new Date(from + days * dayLong).toISOString().slice(0, 10);
+
+/** The days behind the one on which the work was finished. */
+function daysAfterWork({ snapshot: { log } }: CompletionPlace): readonly string[] {
+  const last = Date.parse(log.finished?.date ?? '');
+  return Number.isNaN(last) ? [] : Array.from({ length: daysAfter }, (_, day) => dayAfter(last, day + 1));
+}
+
 /** The days from the one on which the work began to the one on which it was finished. */
 function daysOfWork({ snapshot: { log } }: CompletionPlace): readonly string[] {
   const first = Date.parse(log.began?.date ?? '');
   const count = (Date.parse(log.finished?.date ?? '') - first) / dayLong + 1;
   if (!(count > 0 && count <= mostDays)) return [];
-  return Array.from({ length: count }, (_, day) => new Date(first + day * dayLong).toISOString().slice(0, 10));
+  return Array.from({ length: count }, (_, day) => dayAfter(first, day));
 }
 
 /** Found by the whole date, by month and day, and by the day alone. */
@@ -48,6 +59,8 @@ function datesFor(place: CompletionPlace, from: number | null): readonly Suggest
   if (today !== null) details.set(today, l10n.t('today'));
   for (const date of daysOfWork(place))
     if (!details.has(date)) details.set(date, detailOf(date, l10n.t('a day of the work')));
+  for (const date of daysAfterWork(place))
+    if (!details.has(date)) details.set(date, detailOf(date, l10n.t('a day after the work')));
   return [...details].map(([date, detail]) => dateNamed(date, detail, from));
 }
 

@@ -29,8 +29,14 @@ function shortened(line: Line): string {
 /** No more blanks and commas than the line needs. */
 function squeezed(line: Line, text: string): string {
   const tight = text.trim().replace(/\s+/g, ' ');
-  const noCommas = ifSame(line, tight, tight.replaceAll(',', ''));
-  return ifSame(line, noCommas, noCommas.replace(/ - /g, '-').replace(/^- /, '-'));
+  const tries: readonly ((text: string) => string)[] = [
+    (each) => each.replaceAll(',', ''),
+    (each) => each.replace(/^- /, '-'),
+    (each) => each.replaceAll(' - ', '-'),
+    (each) => each.replaceAll(' and ', '&'),
+    (each) => each.replace(' ; ', ';'),
+  ];
+  return tries.reduce((held, otherwise) => ifSame(line, held, otherwise(held)), tight);
 }
 
 /** A log as one who knows the short forms types it: the same meaning in fewer letters. Comments and empty lines are left out. */

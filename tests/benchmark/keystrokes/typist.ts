@@ -182,6 +182,8 @@ async function typeWord(typist: Typist, rest: string): Promise<void> {
 /** How far down a list one looks. */
 const mostDown = 3;
 
+const isDate = /^\d{4}-\d\d-\d\d$/;
+
 /** Types the day of a date that the list has further down, which brings it to the top. */
 async function takesByDay(typist: Typist, rest: string): Promise<boolean> {
   const [, day] = /^\d{4}-\d\d-(\d\d)/.exec(rest) ?? [];
@@ -199,7 +201,7 @@ async function takes(typist: Typist, rest: string, typed: string): Promise<boole
   const goesOn = (label: string): boolean => rest.startsWith(label) && !/^[\p{L}\d]/u.test(rest.slice(label.length));
   const labels = await settledList(typist, typed.length === 1 ? patience : look);
   const down = labels.findIndex((label) => label !== '' && goesOn(label));
-  if (down < 0) return false;
+  if (down < 0) return typed === '' && labels.some((label) => isDate.test(label)) && takesByDay(typist, rest);
   if (down > 1 && typed === '' && (await takesByDay(typist, rest))) return true;
   if (down > mostDown || !isWorth(lettersOf(labels[down] ?? '', rest), typed, down)) return false;
   const { text } = told(typist);
@@ -257,7 +259,7 @@ function isAhead({ likeness }: Typist, target: string, next: string | null, stat
   return goesOn && likeness(above.trimEnd()) === likeness(target);
 }
 
-const figure = '([~<>+]?[\\d.]+\\??(?: x [\\d.]+(?: kg)?)?)';
+const figure = '([~<>+]?[\\d.]+\\??(?: ?x ?[\\d.]+(?: kg)?)?)';
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** The value with which a line goes on where Tab puts in what stands around it; null where that would save nothing. */
