@@ -6,7 +6,7 @@ import type { HoverPlace } from './source.ts';
 const thousandth = exact.inch / 1000;
 
 /** The width in both systems and as a slot number, which counts thousandths of an inch. */
-export function slotWidthText(width: number, diameterUnit: string): string | null {
+function slotWidthText(width: number, diameterUnit: string): string | null {
   const unit = unitById(diameterUnit);
   if (unit === undefined) return null;
   const shown = inBothSystems(width, unit).join('** = **');
