@@ -19,6 +19,21 @@ export const activation: Tests = {
     for (const { command } of declared) assert.ok(registered.includes(command), command);
   },
 
+  async 'the key that opens the preview does nothing else in a log'() {
+    const defaults = await vscode.workspace.openTextDocument(
+      vscode.Uri.parse('vscode://defaultsettings/keybindings.json'),
+    );
+    const binding = /\{\s*"key":\s*"ctrl\+k v",\s*"command":\s*"([^"]+)"(?:,\s*"when":\s*"([^"]*)")?/g;
+    const bound = [...defaults.getText().matchAll(binding)].map(([, command = '', when = '']) => ({ command, when }));
+    assert.ok(bound.some(({ command }) => command === 'drillhand.openPreview'));
+    const others = bound.filter(({ command }) => command !== 'drillhand.openPreview');
+    // What holds for other languages alone cannot be meant in a log.
+    assert.deepEqual(
+      others.filter(({ when }) => !/editorLangId\s*(?:==|=~)/.test(when)),
+      [],
+    );
+  },
+
   async 'a line is commented with #'() {
     const editor = await openLog('sound.well');
     await vscode.commands.executeCommand('cursorTop');
