@@ -215,7 +215,7 @@ const isSnippetOpen = ({ page }: Typist): Promise<boolean> =>
   page
     .locator('.snippet-placeholder, .finish-snippet-placeholder')
     .first()
-    .waitFor({ timeout: look })
+    .waitFor({ state: 'attached', timeout: look })
     .then(
       () => true,
       () => false,
