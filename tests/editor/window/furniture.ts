@@ -80,11 +80,21 @@ export const furniture = (workbench: Workbench): Tests => ({
 
   async 'every setting tells what it does'() {
     const { page } = workbench;
-    await page.keyboard.press('Control+,');
-    await page.locator('.settings-editor .search-container').waitFor();
-    await page.keyboard.type('@ext:drillhand.drillhand');
     const shown = page.locator('.settings-editor .setting-item-contents .setting-item-description');
-    await page.locator('.settings-editor .setting-item-label', { hasText: 'Packs' }).first().waitFor();
+    const packs = page.locator('.settings-editor .setting-item-label', { hasText: 'Packs' }).first();
+    // The box for words takes the focus a while after the page is there.
+    for (let ask = 0; ask < 5 && !(await packs.isVisible()); ask += 1) {
+      await page.keyboard.press('Control+,');
+      await page
+        .locator('.settings-editor .search-container .focused')
+        .first()
+        .waitFor({ timeout: 3000 })
+        .catch(() => {});
+      await page.keyboard.press('Control+a');
+      await page.keyboard.type('@ext:drillhand.drillhand');
+      await packs.waitFor({ timeout: 3000 }).catch(() => {});
+    }
+    await packs.waitFor();
     await takeScreenshot(page, 'settings');
     const texts = await shown.allTextContents();
     assert.ok(texts.length > 5, texts.join('\n'));
