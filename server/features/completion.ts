@@ -9,6 +9,7 @@ import { suggestKeywords } from './completion/keywords.ts';
 import { nearNames } from './completion/near-names.ts';
 import { suggestPipes } from './completion/pipes.ts';
 import { type Around, alone, type CompletionPlace, completionPlace } from './completion/place.ts';
+import { suggestRemarks, suggestSaidItems } from './completion/said-again.ts';
 import { begins, type Suggestion, type SuggestionSource } from './completion/suggestion.ts';
 import { suggestUnits } from './completion/units.ts';
 import { suggestWords } from './completion/words.ts';
@@ -35,6 +36,8 @@ const sources: readonly SuggestionSource[] = [
   suggestKeywords,
   suggestWords,
   suggestHeadValues,
+  suggestRemarks,
+  suggestSaidItems,
   suggestNextDate,
   suggestPipes,
   suggestUnits,
@@ -59,7 +62,7 @@ function fitting(place: CompletionPlace): readonly Suggestion[] {
   return beginning.length > 0 ? beginning : [...nearNames(place), ...tiers[2]];
 }
 
-/** What may be typed at the cursor. Nothing within remarks, comments and lines too long to be read. */
+/** What may be typed at the cursor. Nothing within comments and lines too long to be read. */
 export function complete(snapshot: Snapshot, position: Position, around: Around = alone): Completion | null {
   const place = completionPlace(snapshot, position, around);
   if (place === null) return null;

@@ -48,11 +48,40 @@ function daysOfWork({ snapshot: { log } }: CompletionPlace): readonly string[] {
   return Array.from({ length: count }, (_, day) => dayAfter(first, day));
 }
 
+/** Days looked through for one of a certain number, and for one of a certain month and number. */
+const [aMonth, aYear] = [31, 366];
+
+interface Meant {
+  readonly date: string;
+  readonly detail: string;
+}
+
+/** The first day from one on, or back from it, that ends so. */
+function dayEnding(from: string | null, ending: string, step: 1 | -1, most: number): string | null {
+  const first = Date.parse(from ?? '');
+  if (Number.isNaN(first)) return null;
+  const days = Array.from({ length: most }, (_, days) => dayAfter(first, days * step));
+  return days.find((date) => date.endsWith(`-${ending}`)) ?? null;
+}
+
+/**
+ * The whole date for a day, or for month and day, as they are typed: of days the next from the latest that the log names,
+ * else, as for month and day, the last until today.
+ */
+function dateMeant(place: CompletionPlace, typed: string): Meant | null {
+  const latest = [...datesAround(place)].sort().at(-1) ?? null;
+  const next = /^\d\d$/.test(typed) ? dayEnding(latest, typed, 1, aMonth) : null;
+  if (next !== null && latest !== null) return { date: next, detail: l10n.t('the first such day from {0} on', latest) };
+  if (!/^\d\d(?:-\d\d)?$/.test(typed)) return null;
+  const last = dayEnding(place.around.today, typed, -1, typed.length === 2 ? aMonth : aYear);
+  return last === null ? null : { date: last, detail: l10n.t('the last such day until today') };
+}
+
 /** Found by the whole date, by month and day, and by the day alone. */
 const dateNamed = (date: string, detail: string, from: number | null): Suggestion =>
   plain('date', date, detail, { filter: [date.slice(8), date.slice(5), date].join(' '), from });
 
-function datesFor(place: CompletionPlace, from: number | null): readonly Suggestion[] {
+function datesFor(place: CompletionPlace, typed: string, from: number | null): readonly Suggestion[] {
   const { today } = place.around;
   const detailOf = (date: string, detail: string): string => (date === today ? l10n.t('today') : detail);
   const details = new Map(datesAround(place).map((date) => [date, detailOf(date, l10n.t('as elsewhere in the log'))]));
@@ -61,6 +90,8 @@ function datesFor(place: CompletionPlace, from: number | null): readonly Suggest
     if (!details.has(date)) details.set(date, detailOf(date, l10n.t('a day of the work')));
   for (const date of daysAfterWork(place))
     if (!details.has(date)) details.set(date, detailOf(date, l10n.t('a day after the work')));
+  const meant = dateMeant(place, typed);
+  if (meant !== null && !details.has(meant.date)) details.set(meant.date, meant.detail);
   return [...details].map(([date, detail]) => dateNamed(date, detail, from));
 }
 
@@ -71,8 +102,8 @@ function datesHere(place: CompletionPlace): readonly Suggestion[] | null {
   if (place.where !== 'body' || place.word !== '' || !depthsWritten(place)) return null;
   if (!/[\s,][\d-]*$/.test(place.lead) || !openSlots(place).some(takesDate)) return null;
   const typed = beginning.exec(place.lead);
-  if (typed === null) return datesFor(place, null);
-  return datesFor(place, typed.index).filter(({ filter }) => ` ${filter}`.includes(` ${typed[0]}`));
+  if (typed === null) return datesFor(place, '', null);
+  return datesFor(place, typed[0], typed.index).filter(({ filter }) => ` ${filter}`.includes(` ${typed[0]}`));
 }
 
 const beginsWithDate = ({ slots: [first] }: Row): boolean => first !== undefined && takesDate(first);
@@ -87,9 +118,9 @@ function isNext({ line, row }: CompletionPlace): boolean {
 /** Where a date comes next: those that the log names, the nearest first, today, and the days of the work. */
 export const suggestNextDate: SuggestionSource = (place) => (isNext(place) ? (datesHere(place) ?? []) : []);
 
-/** True where such a line begins with a date and some are known. */
+/** True where such a line begins with a date and some are known, be it today's. */
 export const knowsDates = (row: Row, place: CompletionPlace): boolean =>
-  beginsWithDate(row) && datesAround(place).length > 0;
+  beginsWithDate(row) && (place.around.today !== null || datesAround(place).length > 0);
 
 /** The same where a date may stand, but other items are more likely. */
 export const suggestDates: SuggestionSource = (place) => (isNext(place) ? [] : (datesHere(place) ?? []));

@@ -25,7 +25,7 @@ const adjectiveOf = (list: ListId, term: Term): readonly Suggestion[] => {
 
 const made = new Map<ListId, readonly Suggestion[]>();
 
-function suggestionsOf(list: ListId): readonly Suggestion[] {
+export function suggestionsOf(list: ListId): readonly Suggestion[] {
   const known = made.get(list);
   if (known !== undefined) return known;
   const terms = termsOf(list);

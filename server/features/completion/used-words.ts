@@ -5,8 +5,9 @@ import type { ListId } from '../../../grammar/terms/term.ts';
 import type { Line, Tree } from '../../../grammar/tree.ts';
 import { wordsOf } from '../words.ts';
 import { headKeysOf } from './head-values.ts';
+import { saidKeysOf } from './said-again.ts';
 
-/** How often terms stand in logs, by their list and name, and values of the head, by their row. */
+/** How often terms stand in logs, by their list and name, and what lines say in words of their own, by their row. */
 export type UsedWords = ReadonlyMap<string, number>;
 
 const keyOf = (list: ListId, name: string): string => `${list}/${name}`;
@@ -14,6 +15,7 @@ const keyOf = (list: ListId, name: string): string => `${list}/${name}`;
 const keysOf = rememberedOfLine((line: Line): readonly string[] => [
   ...wordsOf(line).map(({ list, term }) => keyOf(list, term.name)),
   ...headKeysOf(line),
+  ...saidKeysOf(line),
 ]);
 
 /** How often each term stands in lines of a log. */

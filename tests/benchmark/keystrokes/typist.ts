@@ -184,10 +184,18 @@ const mostDown = 3;
 
 const isDate = /^\d{4}-\d\d-\d\d$/;
 
-/** Types the day of a date that the list has further down, which brings it to the top. */
-async function takesByDay(typist: Typist, rest: string): Promise<boolean> {
-  const [, day] = /^\d{4}-\d\d-(\d\d)/.exec(rest) ?? [];
-  if (day === undefined) return false;
+/** As much of a date as says which one is meant: the day, where the list has one before it of the same month, else the month too. */
+function dayOf(rest: string, labels: readonly string[]): string | null {
+  const [date, month, day] = /^(\d{4}-\d\d)-(\d\d)/.exec(rest) ?? [];
+  if (date === undefined || month === undefined || day === undefined) return null;
+  const isNear = labels.some((label) => isDate.test(label) && label.startsWith(month) && label <= date);
+  return isNear ? day : date.slice(5);
+}
+
+/** Types the day of a date that the list has further down or not yet, which brings it to the top. */
+async function takesByDay(typist: Typist, rest: string, labels: readonly string[]): Promise<boolean> {
+  const day = dayOf(rest, labels);
+  if (day === null) return false;
   for (const letter of day) await type(typist, letter);
   await untilTyped(typist, day);
   await pause(typist, look);
@@ -201,8 +209,8 @@ async function takes(typist: Typist, rest: string, typed: string): Promise<boole
   const goesOn = (label: string): boolean => rest.startsWith(label) && !/^[\p{L}\d]/u.test(rest.slice(label.length));
   const labels = await settledList(typist, typed.length === 1 ? patience : look);
   const down = labels.findIndex((label) => label !== '' && goesOn(label));
-  if (down < 0) return typed === '' && labels.some((label) => isDate.test(label)) && takesByDay(typist, rest);
-  if (down > 1 && typed === '' && (await takesByDay(typist, rest))) return true;
+  if (down < 0) return typed === '' && labels.some((label) => isDate.test(label)) && takesByDay(typist, rest, labels);
+  if (down > 1 && typed === '' && (await takesByDay(typist, rest, labels))) return true;
   if (down > mostDown || !isWorth(lettersOf(labels[down] ?? '', rest), typed, down)) return false;
   const { text } = told(typist);
   for (let at = 0; at < down; at += 1) await press(typist, 'ArrowDown');
