@@ -342,6 +342,74 @@ describe('dates', () => {
 
   test('none is made up', () => {
     expect(labels('reported |')).toEqual([]);
+    expect(labels('reported 05-04|')).toEqual([]);
+  });
+
+  const datesAt = (text: string, today: string | null): readonly string[] => {
+    const { snapshot, at } = marked(text);
+    return complete(snapshot, at, { used: noWords, today })?.suggestions.map(({ label }) => label) ?? [];
+  };
+
+  test('a day that nobody named yet is the next such day of the log', () => {
+    expect(datesAt('began 2026-05-30\nfinished 02|', null)).toEqual(['2026-06-02']);
+    expect(datesAt('began 2026-02-03\nfinished 31|', null)).toEqual([]);
+    expect(taken('began 2026-05-30\nfinished 02|', '2026-06-02')).toBe('began 2026-05-30\nfinished 2026-06-02');
+  });
+
+  test('a month and day is the last such day until today, in the year before where it must', () => {
+    expect(datesAt('began 05-04|', '2026-11-25')).toEqual(['2026-05-04']);
+    expect(datesAt('began 12-04|', '2026-11-25')).toEqual(['2025-12-04']);
+    expect(datesAt('began 25|', '2026-11-25')).toEqual(['2026-11-25']);
+    expect(datesAt('began 26|', '2026-11-25')).toEqual(['2026-10-26']);
+    expect(datesAt('began 02-30|', '2026-11-25')).toEqual([]);
+  });
+});
+
+describe('what was said before in words of its own', () => {
+  const beside = [
+    'strata\n  0 - 3 clay ; width of the drive shoe\n  - 4 sand ; wet\n  - 5 marl ; width of the drive shoe',
+    'shift 2026-05-05 07:00 - 17:30, 0 - 42.7, crew RB KT, rain 4 C',
+  ].map((text) => usedWords(snapshotOf(text).tree.lines));
+
+  const found = (text: string) => {
+    const { snapshot, at } = marked(text);
+    return complete(snapshot, at, { used: allWords(beside), today: null });
+  };
+  const said = (text: string): readonly string[] => found(text)?.suggestions.map(({ label }) => label) ?? [];
+
+  test('a remark is offered as soon as it begins as one of the log or its folder does', () => {
+    expect(said('hole\n  0 - 18 187 ; w|')).toEqual(['width of the drive shoe']);
+    expect(said('hole\n  0 - 18 187 ; width of|')).toEqual(['width of the drive shoe']);
+    expect(said('hole\n  0 - 18 187 ; width of the drive shoe|')).toEqual([]);
+    expect(said('hole\n  0 - 18 187 ; x|')).toEqual([]);
+    const own = 'strata\n  0 - 3 clay ; width at the top\n  - 4 sand ; w|';
+    expect(said(own)).toEqual(['width at the top', 'width of the drive shoe']);
+  });
+
+  test('and takes the place of the whole remark', () => {
+    const at = found('hole\n  0 - 18 187 ; width o|');
+    expect(at?.suggestions.map(({ from }) => from)).toEqual(['  0 - 18 187 ; '.length]);
+  });
+
+  test('none where nothing of it is typed, which would stand in the way of the next line', () => {
+    expect(said('hole\n  0 - 18 187 ; |')).toEqual([]);
+  });
+
+  test('the crew of another shift', () => {
+    expect(said('shift 2026-05-06 07:00 - 17:30, cr|')[0]).toBe('crew RB KT');
+    const again = 'shift 2026-05-05 07:00 - 17:30, crew TO BT\nshift 2026-05-06 07:00 - 17:30, cr|';
+    expect(said(again).slice(0, 2)).toEqual(['crew TO BT', 'crew RB KT']);
+    expect(said('shift 2026-05-06 07:00 - 17:30, crew TO BT, cr|')).not.toContain('crew RB KT');
+  });
+});
+
+describe('the place of a well', () => {
+  test('its grid first, and behind two coordinates their datum and how good they are', () => {
+    expect(labels('place |')).toEqual(['utm']);
+    expect(labels('place 44.6128 -78.3042 |').slice(0, 2)).toEqual(['WGS84', 'NAD83']);
+    expect(labels('place 44.6128 -78.3042 NAD83 |')).toEqual(['accuracy']);
+    expect(taken('place 44.6128 -78.3042 NAD83 a|', 'accuracy')).toBe('place 44.6128 -78.3042 NAD83 accuracy ');
+    expect(labels('place utm 17T 712345 4943210 N|').slice(0, 2)).toEqual(['NAD83', 'NAD83 CSRS']);
   });
 });
 

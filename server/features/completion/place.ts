@@ -49,9 +49,12 @@ const rowOfSection = (section: string | null): Row | null => {
 const isBefore = (stretch: { start: number } | null, column: number): boolean =>
   stretch !== null && stretch.start < column;
 
+/** A remark of which nothing is written yet. */
+const begunRemark = /;\s*$/;
+
 function whereOf(line: Line, lead: string, column: number): CompletionPlace['where'] {
   if (isBefore(line.comment, column) || isBefore(line.allow, column)) return 'comment';
-  if (isBefore(line.remark, column)) return 'remark';
+  if (isBefore(line.remark, column) || begunRemark.test(lead)) return 'remark';
   return lead.trim() === '' ? 'line-start' : 'body';
 }
 
