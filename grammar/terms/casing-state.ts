@@ -8,7 +8,7 @@ export const casingState = list('casing-state', 'States of a string', [
   said('permanent', 'perm', 'Left in the hole.'),
   said('pulled', 'removed|withdrawn|pulled back|extracted', 'Taken out of the hole.'),
   said('left in place', 'left in|abandoned in place|left in hole', 'Could not be or was not taken out.'),
-  said('telescoped', 'telescope|telescoping', 'Set through a wider string and reaching below it.'),
+  said('telescoped', 'telescope|telescoping|tele', 'Set through a wider string and reaching below it.'),
   said('hung', 'hanging|liner hanger|suspended', 'Carried by the string above and not by the bottom.'),
   said('advanced', 'drilled in|advanced with drilling', 'Went down as the hole was drilled.'),
   said('set in open hole', 'set', 'Lowered into a hole drilled before.'),

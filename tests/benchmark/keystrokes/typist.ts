@@ -127,7 +127,7 @@ function restOf({ likeness }: Typist, target: string, state: State): string | nu
   return likeness(target) === written.trimEnd() ? '' : null;
 }
 
-const words = /^[\s,'[]*(?:[^\s,:\]']+)/;
+const words = /^[\s,'[]*(?:;|[^\s,:;\]']+)/;
 
 /** How many letters of the line come with a name from the list: with a key of YAML, its colon and a blank. */
 const lettersOf = (label: string, rest: string): number => label.length + (rest.startsWith(`${label}: `) ? 2 : 0);
@@ -167,7 +167,7 @@ async function typeWord(typist: Typist, rest: string): Promise<void> {
   for (const letter of lead) await type(typist, letter);
   await untilTyped(typist, lead);
   const left = rest.slice(lead.length);
-  const mayBeOffered = lead.endsWith(' ') || before(told(typist)).trim() === '';
+  const mayBeOffered = lead.endsWith(' ') || /(?:^\s*|;)$/.test(before(told(typist)));
   const letters = lettersOf(word, left);
   const looksFor = (typed: string): boolean => letters > 3 && typed.length <= mostLetters && isWorth(letters, typed, 0);
   if (mayBeOffered && looksFor('') && (await takes(typist, left, ''))) return;
