@@ -434,6 +434,13 @@ describe('the head', () => {
     expect(values('owner |')).toEqual([]);
   });
 
+  test('takes the units of the logs beside it, their comments left out', () => {
+    const { snapshot, at } = marked('units |');
+    const used = usedWords(snapshotOf('units m mm   # of bare numbers').tree.lines);
+    const found = complete(snapshot, at, { used, today: null })?.suggestions.map(({ label }) => label) ?? [];
+    expect(found.slice(0, 3)).toEqual(['m mm', 'm', 'ft']);
+  });
+
   test('names other wells by their ids, and none where a well says its own', () => {
     const wells = ['well KH-02', 'well KH-04', 'well OB-11'].map((text) => usedWords(snapshotOf(text).tree.lines));
     const idsFor = (text: string): readonly string[] => {

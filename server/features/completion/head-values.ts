@@ -7,6 +7,7 @@ import { plain, type SuggestionSource } from './suggestion.ts';
 /** What the logs of one crew say alike: all that stands on such a line, or of a place in words what stands last. */
 const alike: Readonly<Record<string, 'whole' | 'last'>> = {
   well: 'whole',
+  units: 'whole',
   owner: 'whole',
   contractor: 'whole',
   technician: 'whole',
@@ -29,7 +30,7 @@ const marker = 'head:';
 export function headKeysOf(line: Line): readonly string[] {
   const kind = line.row === null ? undefined : alike[line.row];
   if (kind === undefined || line.keyword === null) return [];
-  const said = line.text.slice(line.keyword.end).trim();
+  const said = line.text.slice(line.keyword.end, line.comment?.start ?? line.text.length).trim();
   const value = kind === 'whole' ? said : (said.split(',').at(-1) ?? '').trim();
   return value === '' || value === '?' ? [] : [`${marker}${line.row}/${value}`];
 }
