@@ -167,7 +167,7 @@ async function typeWord(typist: Typist, rest: string): Promise<void> {
   for (const letter of lead) await type(typist, letter);
   await untilTyped(typist, lead);
   const left = rest.slice(lead.length);
-  const mayBeOffered = lead.endsWith(' ') || /(?:^\s*|;)$/.test(before(told(typist)));
+  const mayBeOffered = /(?:^|[\s;])$/.test(before(told(typist)));
   const letters = lettersOf(word, left);
   const looksFor = (typed: string): boolean => letters > 3 && typed.length <= mostLetters && isWorth(letters, typed, 0);
   if (mayBeOffered && looksFor('') && (await takes(typist, left, ''))) return;
