@@ -362,6 +362,14 @@ describe('dates', () => {
     expect(datesAt('began 25|', '2026-11-25')).toEqual(['2026-11-25']);
     expect(datesAt('began 26|', '2026-11-25')).toEqual(['2026-10-26']);
     expect(datesAt('began 02-30|', '2026-11-25')).toEqual([]);
+    expect(datesAt('began 05-1|', '2026-11-25')).toHaveLength(10);
+    expect(datesAt('began 3|', '2026-11-25')).toEqual(['2026-10-31', '2026-10-30']);
+  });
+
+  test('where something else comes next, only dates that are known', () => {
+    const grout = 'casing 0 - 7 steel 168.3 x 6.4\n  grout 0 - 7 neat cement, 10-|';
+    const found = datesAt(`began 2026-05-04\n${grout}`, '2026-11-25');
+    expect(found.filter((label) => /^\d{4}-/.test(label))).toEqual([]);
   });
 });
 

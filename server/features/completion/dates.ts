@@ -52,36 +52,38 @@ function daysOfWork({ snapshot: { log } }: CompletionPlace): readonly string[] {
 const [aMonth, aYear] = [31, 366];
 
 interface Meant {
-  readonly date: string;
+  readonly dates: readonly string[];
   readonly detail: string;
 }
 
-/** The first day from one on, or back from it, that ends so. */
-function dayEnding(from: string | null, ending: string, step: 1 | -1, most: number): string | null {
+/** The days from one on, or back from it, of which month and day, or the day alone, begin so. */
+function daysBeginning(from: string | null, typed: string, step: 1 | -1): readonly string[] {
   const first = Date.parse(from ?? '');
-  if (Number.isNaN(first)) return null;
+  if (Number.isNaN(first)) return [];
+  const [most, told] = typed.includes('-') ? [aYear, 'MM-DD'.length] : [aMonth, 'DD'.length];
   const days = Array.from({ length: most }, (_, days) => dayAfter(first, days * step));
-  return days.find((date) => date.endsWith(`-${ending}`)) ?? null;
+  return days.filter((date) => date.slice(-told).startsWith(typed));
 }
 
 /**
- * The whole date for a day, or for month and day, as they are typed: of days the next from the latest that the log names,
- * else, as for month and day, the last until today.
+ * The whole dates that a day, or month and day, may mean of which so much is typed: of days the next from the latest that
+ * the log names, else, as for month and day, the last until today.
  */
-function dateMeant(place: CompletionPlace, typed: string): Meant | null {
+function datesMeant(place: CompletionPlace, typed: string): Meant {
   const latest = [...datesAround(place)].sort().at(-1) ?? null;
-  const next = /^\d\d$/.test(typed) ? dayEnding(latest, typed, 1, aMonth) : null;
-  if (next !== null && latest !== null) return { date: next, detail: l10n.t('the first such day from {0} on', latest) };
-  if (!/^\d\d(?:-\d\d)?$/.test(typed)) return null;
-  const last = dayEnding(place.around.today, typed, -1, typed.length === 2 ? aMonth : aYear);
-  return last === null ? null : { date: last, detail: l10n.t('the last such day until today') };
+  const next = /^\d\d?$/.test(typed) ? daysBeginning(latest, typed, 1) : [];
+  if (next.length > 0) return { dates: next, detail: l10n.t('the first such day from {0} on', latest ?? '') };
+  const isBegun = /^\d\d?(?:-\d{0,2})?$/.test(typed);
+  const dates = isBegun ? daysBeginning(place.around.today, typed, -1) : [];
+  return { dates, detail: l10n.t('the last such day until today') };
 }
 
 /** Found by the whole date, by month and day, and by the day alone. */
 const dateNamed = (date: string, detail: string, from: number | null): Suggestion =>
   plain('date', date, detail, { filter: [date.slice(8), date.slice(5), date].join(' '), from });
 
-function datesFor(place: CompletionPlace, typed: string, from: number | null): readonly Suggestion[] {
+/** Dates that the log names, today, and the days of the work and behind it. */
+function datesKnown(place: CompletionPlace): Map<string, string> {
   const { today } = place.around;
   const detailOf = (date: string, detail: string): string => (date === today ? l10n.t('today') : detail);
   const details = new Map(datesAround(place).map((date) => [date, detailOf(date, l10n.t('as elsewhere in the log'))]));
@@ -90,20 +92,21 @@ function datesFor(place: CompletionPlace, typed: string, from: number | null): r
     if (!details.has(date)) details.set(date, detailOf(date, l10n.t('a day of the work')));
   for (const date of daysAfterWork(place))
     if (!details.has(date)) details.set(date, detailOf(date, l10n.t('a day after the work')));
-  const meant = dateMeant(place, typed);
-  if (meant !== null && !details.has(meant.date)) details.set(meant.date, meant.detail);
-  return [...details].map(([date, detail]) => dateNamed(date, detail, from));
+  return details;
 }
 
 const beginning = /(?<=[\s,])\d[\d-]*$/;
 
-/** Dates for what of one is typed so far; null where none may stand. */
-function datesHere(place: CompletionPlace): readonly Suggestion[] | null {
+/** Dates for what of one is typed so far; null where none may stand. Where a date comes next, also those that nobody named yet. */
+function datesHere(place: CompletionPlace, isNext: boolean): readonly Suggestion[] | null {
   if (place.where !== 'body' || place.word !== '' || !depthsWritten(place)) return null;
   if (!/[\s,][\d-]*$/.test(place.lead) || !openSlots(place).some(takesDate)) return null;
   const typed = beginning.exec(place.lead);
-  if (typed === null) return datesFor(place, '', null);
-  return datesFor(place, typed[0], typed.index).filter(({ filter }) => ` ${filter}`.includes(` ${typed[0]}`));
+  const details = datesKnown(place);
+  const meant = isNext && typed !== null ? datesMeant(place, typed[0]) : null;
+  for (const date of meant?.dates ?? []) if (!details.has(date)) details.set(date, meant?.detail ?? '');
+  const dates = [...details].map(([date, detail]) => dateNamed(date, detail, typed?.index ?? null));
+  return typed === null ? dates : dates.filter(({ filter }) => ` ${filter}`.includes(` ${typed[0]}`));
 }
 
 const beginsWithDate = ({ slots: [first] }: Row): boolean => first !== undefined && takesDate(first);
@@ -116,11 +119,11 @@ function isNext({ line, row }: CompletionPlace): boolean {
 }
 
 /** Where a date comes next: those that the log names, the nearest first, today, and the days of the work. */
-export const suggestNextDate: SuggestionSource = (place) => (isNext(place) ? (datesHere(place) ?? []) : []);
+export const suggestNextDate: SuggestionSource = (place) => (isNext(place) ? (datesHere(place, true) ?? []) : []);
 
 /** True where such a line begins with a date and some are known, be it today's. */
 export const knowsDates = (row: Row, place: CompletionPlace): boolean =>
   beginsWithDate(row) && (place.around.today !== null || datesAround(place).length > 0);
 
 /** The same where a date may stand, but other items are more likely. */
-export const suggestDates: SuggestionSource = (place) => (isNext(place) ? [] : (datesHere(place) ?? []));
+export const suggestDates: SuggestionSource = (place) => (isNext(place) ? [] : (datesHere(place, false) ?? []));
