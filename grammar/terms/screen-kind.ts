@@ -18,7 +18,11 @@ export const screenKind = list('screen-kind', 'Screens', [
   said('perforated', 'perf|perforated pipe|torch cut|torch slotted|drilled holes', 'Pipe with holes made in its wall.'),
   said('pipe-based', 'pipe base|pipe size screen', 'A wire-wound jacket over perforated pipe.'),
   said('prepacked', 'pre packed|prepack|pre pack', 'A screen that carries its own sand.'),
-  said('telescoped', 'telescope|telescoping|tele|k packer screen', 'Set through the casing and sealed to it by a packer.'),
+  said(
+    'telescoped',
+    'telescope|telescoping|tele|k packer screen',
+    'Set through the casing and sealed to it by a packer.',
+  ),
   said('drive point', 'well point|wellpoint|sand point|drivepoint', 'A short screen with a point to be driven.'),
   said('stainless steel', 'ss|stainless', 'Made of stainless steel.'),
   said('pvc', 'plastic', 'Made of polyvinyl chloride.'),
