@@ -45,21 +45,18 @@ const sources: readonly SuggestionSource[] = [
   suggestDates,
 ];
 
-/** 0 for what is called as the word typed begins, 1 for what is also called so, 2 for the rest. */
-const tierOf = (suggestion: Suggestion, word: string): 0 | 1 | 2 => {
-  if (suggestion.name.startsWith(word)) return 0;
-  return begins(suggestion, word) ? 1 : 2;
-};
-
-/** What begins as the word typed does, or what is spelled nearly like it and begins with its letter where nothing does. */
+/** What is called as the word typed begins, then what is also called so; or what is spelled nearly like it and begins with its letter where nothing does. */
 function fitting(place: CompletionPlace): readonly Suggestion[] {
   const word = place.word.toLowerCase();
   const suggestions = sources.flatMap((source) => source(place));
   if (word === '') return suggestions;
-  const tiers: readonly [Suggestion[], Suggestion[], Suggestion[]] = [[], [], []];
-  for (const each of suggestions) if (begins(each, word.charAt(0))) tiers[tierOf(each, word)].push(each);
-  const beginning = [...tiers[0], ...tiers[1]];
-  return beginning.length > 0 ? beginning : [...nearNames(place), ...tiers[2]];
+  const [called, alsoCalled]: readonly [Suggestion[], Suggestion[]] = [[], []];
+  for (const each of suggestions) {
+    if (each.name.startsWith(word)) called.push(each);
+    else if (begins(each, word)) alsoCalled.push(each);
+  }
+  if (called.length + alsoCalled.length > 0) return [...called, ...alsoCalled];
+  return [...nearNames(place), ...suggestions.filter((each) => begins(each, word.charAt(0)))];
 }
 
 /** What may be typed at the cursor. Nothing within comments and lines too long to be read. */

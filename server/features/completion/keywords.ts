@@ -39,15 +39,21 @@ const suggestionOf = (row: Row, place: CompletionPlace): Suggestion => {
   return opens ? { ...keywordOf(row), opens } : keywordOf(row);
 };
 
-const wholeOf = (template: Template, { snapshot }: CompletionPlace): Suggestion => {
-  const system = unitById(snapshot.log.units.depth)?.system === 'us' ? 'us' : 'metric';
-  return plain('template', l10n.t(template.title), l10n.t('as a whole'), {
+const wholeIn = (template: Template, system: 'metric' | 'us'): Suggestion =>
+  plain('template', l10n.t(template.title), l10n.t('as a whole'), {
     insert: snippetOf(template, system),
     snippet: true,
     filter: `${template.row} whole`,
     about: { kind: 'row', id: template.row },
   });
-};
+
+const wholes = remembered((template: Template) => ({
+  metric: wholeIn(template, 'metric'),
+  us: wholeIn(template, 'us'),
+}));
+
+const wholeOf = (template: Template, { snapshot }: CompletionPlace): Suggestion =>
+  wholes(template)[unitById(snapshot.log.units.depth)?.system === 'us' ? 'us' : 'metric'];
 
 const fileRows = table.filter(({ where }) => where === 'file');
 const mainRows = table.filter(({ where }) => where === 'section' || where === 'line');
