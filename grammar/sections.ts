@@ -5,7 +5,7 @@ import { ReadLine } from './line-notes.ts';
 import { nearWords } from './near.ts';
 import { readPlace } from './place.ts';
 import { type RawLine, readRawLine } from './raw-line.ts';
-import { keywords, type Row, rowById, rowByKeyword, table } from './table.ts';
+import { isStringSection, keywords, type Row, rowById, rowByKeyword, table } from './table.ts';
 import { lookup } from './terms/index.ts';
 import type { Item, Keyword, Line, Problem, Text } from './tree.ts';
 
@@ -23,8 +23,6 @@ export const startOfFile: Context = { section: null, hasString: false };
 export const unknownSection = 'unknown';
 
 export const sameContext = (a: Context, b: Context): boolean => a.section === b.section && a.hasString === b.hasString;
-
-const strings = new Set(['casing', 'liner', 'screen']);
 
 /** What hangs on a section of which a file has one, so that it needs not stand inside it. */
 const hangsAnywhere = new Set(['level', 'gas', 'quality', 'flowing']);
@@ -124,7 +122,7 @@ const isTelescoped = (body: Interpreted): boolean =>
 
 /** The section that is open after a keyword's line. */
 function contextAfter(row: Row, body: Interpreted, context: Context): Context {
-  if (row.where === 'section') return { section: row.id, hasString: context.hasString || strings.has(row.id) };
+  if (row.where === 'section') return { section: row.id, hasString: context.hasString || isStringSection(row.id) };
   const opensString = row.id === 'screen' && (isTelescoped(body) || !context.hasString);
   return opensString ? { section: 'screen', hasString: true } : context;
 }
@@ -135,7 +133,7 @@ const misplaced = (row: Row, word: Word, raw: RawLine): Problem =>
 function hangs(row: Row, context: Context): boolean {
   if (row.where !== 'under' || row.id === 'screen' || hangsAnywhere.has(row.id)) return true;
   if (context.section !== null && row.of.includes(context.section)) return true;
-  return row.of.some((each) => strings.has(each)) && context.hasString;
+  return row.of.some(isStringSection) && context.hasString;
 }
 
 function readKeyword(row: Row, word: Word, raw: RawLine, context: Context, near: boolean): Reading {

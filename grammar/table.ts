@@ -402,7 +402,13 @@ const sectionRows: readonly Row[] = [
   ),
 ];
 
-const strings = ['casing', 'liner', 'screen'];
+/** The sections of strings of pipe, and the rows that open them. */
+export const strings: readonly string[] = ['casing', 'liner', 'screen'];
+
+const stringNames: ReadonlySet<string | null> = new Set(strings);
+
+/** True for the id of a section that is a string, or of the row that opens it. */
+export const isStringSection = (id: string | null): boolean => stringNames.has(id);
 
 const underRows: readonly Row[] = [
   row('shoe', 'under', 'the shoe at the foot of the string', 'shoe 7.2', {

@@ -1,5 +1,5 @@
 import type { Span } from '../../grammar/span.ts';
-import { rowById } from '../../grammar/table.ts';
+import { isStringSection, rowById } from '../../grammar/table.ts';
 import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { type Section, sectionsOf } from './sections.ts';
@@ -38,8 +38,6 @@ const itemsText = (line: Line): string => {
   return short(line.text.slice(start, Math.max(start, itemsEnd(line))));
 };
 
-const stringSections = new Set(['casing', 'liner', 'screen']);
-
 const kindOf = (line: Line): Outline['kind'] => {
   if (line.row === 'strata.line') return 'layer';
   return line.row !== null && rowById(line.row).where === 'depth-line' ? 'reading' : 'part';
@@ -68,7 +66,7 @@ function sectionOutline({ id, first, last }: Section, lines: readonly Line[]): O
     if (child !== undefined && child.row !== null && rowById(child.row).of.length > 0)
       children.push(partOf(child, number));
   }
-  const kind = stringSections.has(id) ? 'string' : 'section';
+  const kind = isStringSection(id) ? 'string' : 'section';
   const detail = [depthsText(line), itemsText(line)].filter(Boolean).join(' ');
   return { name: id, detail: short(detail), kind, span: textSpan(line, first), last, children };
 }

@@ -1,5 +1,5 @@
 import { type Columns, type Span, spanAt } from '../../grammar/span.ts';
-import type { Accepts, Row, Slot } from '../../grammar/table.ts';
+import { type Accepts, type Row, type Slot, strings } from '../../grammar/table.ts';
 import type { Line } from '../../grammar/tree.ts';
 import { unitById } from '../../grammar/units.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
@@ -107,7 +107,7 @@ function pieceFor(slot: Slot, snapshot: Snapshot): Piece {
   return pieceOf(label, '?', unitNeeded(slot, snapshot), false);
 }
 
-const partedByBlanks = new Set(['casing', 'liner', 'screen', 'hole.line', 'drilling.line', 'test.line', 'drilling']);
+const partedByBlanks = new Set([...strings, 'hole.line', 'drilling.line', 'test.line', 'drilling']);
 
 function separatorFor(line: Line, row: Row): string {
   if (line.items.length === 0) return ' ';

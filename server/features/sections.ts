@@ -1,4 +1,4 @@
-import { rowById } from '../../grammar/table.ts';
+import { isStringSection, rowById } from '../../grammar/table.ts';
 import type { Line, Tree } from '../../grammar/tree.ts';
 
 /** A stretch of lines that belongs together: a section, or one string with what hangs on it. */
@@ -8,8 +8,6 @@ export interface Section {
   /** The last line that belongs to it. */
   readonly last: number;
 }
-
-const strings = new Set(['casing', 'liner', 'screen']);
 
 const isTelescoped = (line: Line): boolean =>
   line.items.some(({ value }) => value.kind === 'term' && value.term.id === 'telescoped');
@@ -33,7 +31,7 @@ export function sectionsOf(tree: Tree): readonly Section[] {
     if (line.section !== null && opensSection(line, hasString))
       sections.push({ id: line.section, first: number, last: number });
     else if (open !== undefined && belongs(line, open.id)) open.last = number;
-    hasString ||= line.section !== null && strings.has(line.section);
+    hasString ||= isStringSection(line.section);
   });
   return sections;
 }

@@ -1,6 +1,6 @@
 import * as l10n from '@vscode/l10n';
 import { remembered } from '../../../grammar/remembered.ts';
-import { type Row, rowsUnder, table } from '../../../grammar/table.ts';
+import { isStringSection, type Row, rowsUnder, table } from '../../../grammar/table.ts';
 import { snippetOf, type Template, templates } from '../../../grammar/templates.ts';
 import { unitById } from '../../../grammar/units.ts';
 import { knowsDates } from './dates.ts';
@@ -65,8 +65,6 @@ function rowsIn({ snapshot, at }: CompletionPlace, first: number): ReadonlySet<s
   return rows;
 }
 
-const isString = (section: string): boolean => ['casing', 'liner', 'screen'].includes(section);
-
 /** What hangs on the open section, what it lacks before what it has. */
 function hangingHere(place: CompletionPlace): readonly Row[] {
   if (place.section === null) return [];
@@ -76,7 +74,7 @@ function hangingHere(place: CompletionPlace): readonly Row[] {
 }
 
 const hangingElsewhere = ({ section }: CompletionPlace, given: ReadonlySet<string>): readonly Row[] =>
-  section !== null && !isString(section) && given.has('casing') ? rowsUnder('casing') : [];
+  section !== null && !isStringSection(section) && given.has('casing') ? rowsUnder('casing') : [];
 
 const isBlank = (text: string | undefined): boolean => text !== undefined && text.trim() === '';
 

@@ -1,4 +1,4 @@
-import { type Row, rowById } from '../../../grammar/table.ts';
+import { isStringSection, type Row, rowById } from '../../../grammar/table.ts';
 import type { Item, Line } from '../../../grammar/tree.ts';
 import { itemText, quantityText, valueText } from '../../../grammar/write.ts';
 
@@ -59,13 +59,11 @@ function texts(row: Row, line: Line): { item: Item; text: string }[] {
   return out;
 }
 
-const strings = new Set(['casing', 'liner', 'screen']);
-
 /** Rows whose first two items belong together (`pump 40 L/min`). */
 const paired = new Set(['test', 'pump', 'drilling']);
 
 function separator(row: Row, before: Item, item: Item): string {
-  if (strings.has(row.id)) return '  ';
+  if (isStringSection(row.id)) return '  ';
   if (row.id === 'place') return item.label ? ', ' : ' ';
   if (row.body === 'words') return ' ';
   if (row.id === 'shift' && item.slot === 'temperature') return ' ';

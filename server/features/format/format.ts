@@ -1,6 +1,7 @@
 import { parseLines, splitLines } from '../../../grammar/index.ts';
 import { rememberedOfLine } from '../../../grammar/line-notes.ts';
 import { type Context, readLine, startOfFile } from '../../../grammar/sections.ts';
+import { isStringSection } from '../../../grammar/table.ts';
 import type { Line, Tree } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import { type Cells, cellsOf, isWritable } from './cells.ts';
@@ -92,8 +93,6 @@ const contextOf = (above: Line | undefined, hasString: boolean): Context =>
 const nameOf = ({ top, bottom, first, whole, keyword }: Widths): string =>
   [top, bottom, first, whole, keyword].join(' ');
 
-const isString = ({ section }: Line): boolean => section === 'casing' || section === 'liner' || section === 'screen';
-
 /** The text of every line, long forms written out and columns lined up. A line whose meaning would change stays as it is. */
 export function formatLines(tree: Tree): string[] {
   const { lines } = tree;
@@ -102,7 +101,7 @@ export function formatLines(tree: Tree): string[] {
   let hasString = false;
   return lines.map((line, at) => {
     const [each, group, string] = [written[at] ?? null, groups[at] ?? null, hasString];
-    hasString ||= isString(line);
+    hasString ||= isStringSection(line.section);
     if (each === null || group === null) return setIn(line);
     if (group.name === '') group.name = nameOf(group.widths);
     const as = string ? `${group.name} s` : group.name;

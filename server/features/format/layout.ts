@@ -1,4 +1,4 @@
-import { rowsUnder } from '../../../grammar/table.ts';
+import { isStringSection, rowsUnder } from '../../../grammar/table.ts';
 import type { Cells } from './cells.ts';
 
 /** Widths that the lines of one group share. */
@@ -74,8 +74,6 @@ function underWidth(section: string): number {
 const depthsText = (cells: Cells): string =>
   cells.interval ? joinNonEmpty([cells.top, `- ${cells.bottom}`], 1) : cells.top;
 
-const isHung = (section: string): boolean => section === 'casing' || section === 'liner' || section === 'screen';
-
 function layDepthLine(cells: Cells, widths: Widths): string {
   if (cells.row === 'test.line') return layReading(cells, widths);
   const [first = '', ...rest] = cells.columns;
@@ -108,7 +106,7 @@ function layReading(cells: Cells, widths: Widths): string {
 
 function layUnder(cells: Cells, section: string): string {
   const width =
-    isHung(section) || !rowsUnder(section).some((row) => row.id === cells.row)
+    isStringSection(section) || !rowsUnder(section).some((row) => row.id === cells.row)
       ? underWidth('casing')
       : underWidth(section);
   const body = joinNonEmpty([depthsText(cells), ...cells.columns], afterDepths);
