@@ -5,6 +5,7 @@ import { fits, isLengthLike, isMilitaryTime } from './fits.ts';
 import { nearWords } from './near.ts';
 import { nameNumbers } from './numbered-names.ts';
 import { type RawLine, readRawLine } from './raw-line.ts';
+import { remembered } from './remembered.ts';
 import type { Columns } from './span.ts';
 import { type Row, rowById, type Slot } from './table.ts';
 import { type Description, type Pieces, readDescription, writeDescription } from './terms/description.ts';
@@ -47,12 +48,8 @@ interface LabelEntry {
   readonly slot: Slot;
 }
 
-const labelIndexes = new WeakMap<Row, Map<string, LabelEntry[]>>();
-
 /** The labels of a row by their first word, the longest first. */
-function labelsOf(row: Row): Map<string, LabelEntry[]> {
-  const known = labelIndexes.get(row);
-  if (known) return known;
+const labelsOf = remembered((row: Row): ReadonlyMap<string, readonly LabelEntry[]> => {
   const index = new Map<string, LabelEntry[]>();
   for (const slot of row.slots)
     for (const label of slot.labels) {
@@ -63,22 +60,13 @@ function labelsOf(row: Row): Map<string, LabelEntry[]> {
         [...(index.get(first) ?? []), { words, slot }].sort((a, b) => b.words.length - a.words.length),
       );
     }
-  labelIndexes.set(row, index);
   return index;
-}
-
-const termLists = new WeakMap<Row, readonly ListId[]>();
+});
 
 /** The lists whose terms a row takes. */
-export function listsOf(row: Row): readonly ListId[] {
-  const known = termLists.get(row);
-  if (known) return known;
-  const lists = [
-    ...new Set(row.slots.flatMap((slot) => slot.accepts.flatMap((a) => (a.kind === 'terms' ? a.lists : [])))),
-  ];
-  termLists.set(row, lists);
-  return lists;
-}
+export const listsOf = remembered((row: Row): readonly ListId[] => [
+  ...new Set(row.slots.flatMap((slot) => slot.accepts.flatMap((a) => (a.kind === 'terms' ? a.lists : [])))),
+]);
 
 const hasList = (slot: Slot, list: ListId): boolean =>
   slot.accepts.some((each) => each.kind === 'terms' && each.lists.includes(list));

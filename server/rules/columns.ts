@@ -1,4 +1,5 @@
 import * as l10n from '@vscode/l10n';
+import { remembered } from '../../grammar/remembered.ts';
 import type { Interval, WellLog } from '../model/log.ts';
 
 export type ColumnName = 'hole' | 'strata' | 'drilling';
@@ -92,11 +93,5 @@ function faultsOf(log: WellLog): ColumnFaults {
   return faults;
 }
 
-const known = new WeakMap<WellLog, ColumnFaults>();
-
 /** The faults of all columns, found in one walk and kept for the rules that share them. */
-export function columnFaults(log: WellLog): ColumnFaults {
-  const faults = known.get(log) ?? faultsOf(log);
-  known.set(log, faults);
-  return faults;
-}
+export const columnFaults = remembered(faultsOf);

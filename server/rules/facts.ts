@@ -1,3 +1,4 @@
+import { remembered } from '../../grammar/remembered.ts';
 import type { Fill, PipeString, Stratum, WellLog } from '../model/log.ts';
 import type { Facts, RockKind } from '../packs/when.ts';
 import { isPermanent } from '../record/strings/standing.ts';
@@ -19,18 +20,8 @@ export function rockKindOf({ ground, principal }: Stratum): RockKind | null {
   return kindsOfClass[ground.class] ?? 'other';
 }
 
-/** What is made of a log once and kept, for many rules ask the same of it. */
-function perLog<T>(make: (log: WellLog) => T): (log: WellLog) => T {
-  const made = new WeakMap<WellLog, { readonly value: T }>();
-  return (log) => {
-    const known = made.get(log) ?? { value: make(log) };
-    made.set(log, known);
-    return known.value;
-  };
-}
-
 /** The layer at whose top rock begins; null where none is logged. */
-export const firstRock = perLog(({ strata }): Stratum | null => {
+export const firstRock = remembered(({ strata }: WellLog): Stratum | null => {
   let first: Stratum | null = null;
   for (const each of strata) {
     const top = each.ground?.rock ? topOf(each) : null;
@@ -84,7 +75,7 @@ const known = <T>(values: readonly (T | null | undefined)[]): T[] =>
   values.filter((each): each is T => each !== null && each !== undefined);
 
 /** What a log says of the well as a whole. */
-export const factsOfWell = perLog((log): Facts => {
+export const factsOfWell = remembered((log: WellLog): Facts => {
   const rock = firstRock(log);
   return {
     rock: rock && rockKindOf(rock),
