@@ -22,6 +22,10 @@ export const opensSection = (line: Line, hasString = true): boolean =>
 const belongs = (line: Line, section: string): boolean =>
   line.row !== null && line.section === section && rowById(line.row).of.includes(section);
 
+/** The section that a line stands in. */
+export const sectionAt = (tree: Tree, line: number): Section | undefined =>
+  sectionsOf(tree).find(({ first, last }) => first <= line && line <= last);
+
 /** Every section of the file, in order; one that is given again stands again. */
 export function sectionsOf(tree: Tree): readonly Section[] {
   const sections: { id: string; first: number; last: number }[] = [];

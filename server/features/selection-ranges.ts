@@ -3,7 +3,7 @@ import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { amountsOf } from './amounts.ts';
 import { lineAt, type Position, touches } from './position.ts';
-import { sectionsOf } from './sections.ts';
+import { sectionAt } from './sections.ts';
 import { wordsOf } from './words.ts';
 
 /** A stretch that may span lines. */
@@ -52,7 +52,7 @@ export function selectionRanges(snapshot: Snapshot, position: Position): readonl
   const text = snapshot.lines[at.line] ?? '';
   const trimmed = { start: text.length - text.trimStart().length, end: text.trimEnd().length };
   const parts = columns.filter((each) => touches(each, at.column)).sort((a, b) => a.end - a.start - (b.end - b.start));
-  const section = sectionsOf(snapshot.tree).find(({ first, last }) => first <= at.line && at.line <= last);
+  const section = sectionAt(snapshot.tree, at.line);
   const all = [
     ...[...parts, trimmed, { start: 0, end: text.length }].map((each) => onLine(at.line, each)),
     ...(section === undefined ? [] : [wholeLines(snapshot.lines, section.first, section.last)]),

@@ -3,7 +3,7 @@ import type { Line } from '../../../grammar/tree.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import type { Interval } from '../../model/log.ts';
 import { entryOf, leadingInterval } from '../entries.ts';
-import { type Section, sectionsOf } from '../sections.ts';
+import { type Section, sectionAt } from '../sections.ts';
 import type { Change } from './change.ts';
 import type { Refactoring } from './refactoring.ts';
 
@@ -121,9 +121,6 @@ function sortedChange(snapshot: Snapshot, section: Section): readonly Change[] {
   ];
 }
 
-const sectionAt = ({ tree }: Snapshot, line: number): Section | undefined =>
-  sectionsOf(tree).find(({ first, last }) => first <= line && line <= last);
-
 /**
  * The lines of a section in the order of their tops, each with the comments above it; what begins at no depth goes with
  * the line before it, and `- 12` is written out where it must be.
@@ -132,12 +129,12 @@ export const sortLines: Refactoring = {
   id: 'sort-lines',
   kind: 'refactor.move',
   offers: (snapshot, { first }) => {
-    const section = sectionAt(snapshot, first.line);
+    const section = sectionAt(snapshot.tree, first.line);
     if (section === undefined || isSorted(snapshot, section)) return [];
     return [{ name: 'section', title: l10n.t('Sort the lines of {0} by depth', section.id) }];
   },
   changes: (snapshot, { first }) => {
-    const section = sectionAt(snapshot, first.line);
+    const section = sectionAt(snapshot.tree, first.line);
     return section === undefined ? [] : sortedChange(snapshot, section);
   },
   refusal: null,
