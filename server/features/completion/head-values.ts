@@ -2,6 +2,7 @@ import * as l10n from '@vscode/l10n';
 import type { Row } from '../../../grammar/table.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import type { CompletionPlace } from './place.ts';
+import { type Saying, sayingsIn } from './sayings.ts';
 import { plain, type SuggestionSource } from './suggestion.ts';
 
 /** What the logs of one crew say alike: all that stands on such a line, or of a place in words what stands last. */
@@ -24,15 +25,16 @@ const sourceOf = (row: string): string | null => {
   return row === 'well' || alike[row] === undefined ? null : row;
 };
 
-const marker = 'head:';
+/** What such a value is about, by the row of its line. */
+const aboutHead = (row: string): string => `head/${row}`;
 
-/** What a line of the head says that another log may say again, as a key to count it by; none of other lines. */
-export function headKeysOf(line: Line): readonly string[] {
+/** What a line of the head says that another log may say again; nothing of other lines. */
+export function headSayings(line: Line): readonly Saying[] {
   const kind = line.row === null ? undefined : alike[line.row];
-  if (kind === undefined || line.keyword === null) return [];
+  if (kind === undefined || line.keyword === null || line.row === null) return [];
   const said = line.text.slice(line.keyword.end, line.comment?.start ?? line.text.length).trim();
   const value = kind === 'whole' ? said : (said.split(',').at(-1) ?? '').trim();
-  return value === '' || value === '?' ? [] : [`${marker}${line.row}/${value}`];
+  return value === '' || value === '?' ? [] : [{ about: aboutHead(line.row), text: value }];
 }
 
 /** What is typed so far of a value, and where it begins; null where none is awaited. */
@@ -50,19 +52,16 @@ function typedOf({ before, line, row }: CompletionPlace): { readonly text: strin
 /** True where the logs beside this one say something on such a line. */
 export function knowsHeadValues({ id }: Row, { around }: CompletionPlace): boolean {
   const source = sourceOf(id) ?? '';
-  return alike[source] === 'whole' && [...around.used.keys()].some((key) => key.startsWith(`${marker}${source}/`));
+  return alike[source] === 'whole' && sayingsIn(around.used).has(aboutHead(source));
 }
 
 /** On a line of the head, what the logs beside this one say there, the commonest first. */
 export const suggestHeadValues: SuggestionSource = (place) => {
   const typed = place.where === 'body' ? typedOf(place) : null;
   if (typed === null) return [];
-  const key = `${marker}${sourceOf(place.row?.id ?? '')}/`;
+  const said = sayingsIn(place.around.used).get(aboutHead(sourceOf(place.row?.id ?? '') ?? '')) ?? [];
   const own = place.snapshot.log.header.well?.text;
-  return [...place.around.used]
-    .filter(([held]) => held.startsWith(key))
-    .sort(([, a], [, b]) => b - a)
-    .map(([held]) => held.slice(key.length))
+  return said
     .filter((value) => value !== own && value.toLowerCase().startsWith(typed.text.toLowerCase()))
     .map((value) => plain('value', value, l10n.t('as in the logs beside this one'), { from: typed.from }));
 };

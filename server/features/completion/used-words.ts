@@ -4,18 +4,18 @@ import { termLists } from '../../../grammar/terms/index.ts';
 import type { ListId } from '../../../grammar/terms/term.ts';
 import type { Line, Tree } from '../../../grammar/tree.ts';
 import { wordsOf } from '../words.ts';
-import { headKeysOf } from './head-values.ts';
-import { saidKeysOf } from './said-again.ts';
+import { headSayings } from './head-values.ts';
+import { sayingsOn } from './said-again.ts';
+import { keyOfSaying } from './sayings.ts';
 
-/** How often terms stand in logs, by their list and name, and what lines say in words of their own, by their row. */
+/** How often terms stand in logs, by their list and name, and what lines say in words of their own, by the key of the saying. */
 export type UsedWords = ReadonlyMap<string, number>;
 
 const keyOf = (list: ListId, name: string): string => `${list}/${name}`;
 
 const keysOf = rememberedOfLine((line: Line): readonly string[] => [
   ...wordsOf(line).map(({ list, term }) => keyOf(list, term.name)),
-  ...headKeysOf(line),
-  ...saidKeysOf(line),
+  ...[...headSayings(line), ...sayingsOn(line)].map(keyOfSaying),
 ]);
 
 /** How often each term stands in lines of a log. */
