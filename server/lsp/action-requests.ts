@@ -11,7 +11,7 @@ import { type Action, fixAllAction, quickFixActions, type Selection } from '../f
 import type { Change } from '../features/refactorings/change.ts';
 import { refactoringChanges, refactoringRefusal, refactorings } from '../features/refactorings.ts';
 import { codeActionOf, fixAllKind, placeOf, positionOf } from './convert.ts';
-import { onDocument, type Registration } from './registration.ts';
+import { onDocument, onItem, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
 
 /** True where the editor asks for actions of this kind: a kind covers those below it. */
@@ -71,17 +71,6 @@ function resolved(action: CodeAction, session: Session): CodeAction {
   return { ...action, edit: editOf(uri, changes) };
 }
 
-const resolveAction: Registration = (connection, session) => {
-  connection.onRequest(CodeActionResolveRequest.type, (action) => {
-    try {
-      return resolved(action, session);
-    } catch (error) {
-      session.fail(CodeActionResolveRequest.method, error);
-      return action;
-    }
-  });
-};
-
 /** Changes that are offered: fixes of findings, and what a person may want to do with a text that is in order. */
 export const actionRequests: readonly Registration[] = [
   onDocument(CodeActionRequest.type, null, (snapshot, { range, context, textDocument: { uri } }, session) => {
@@ -96,5 +85,5 @@ export const actionRequests: readonly Registration[] = [
       ...refactorActions(snapshot, selection, uri, context, session),
     ];
   }),
-  resolveAction,
+  onItem(CodeActionResolveRequest.type, resolved),
 ];

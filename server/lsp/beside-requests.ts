@@ -1,5 +1,6 @@
 import {
   CodeLensRequest,
+  type InlayHint,
   InlayHintRequest,
   InlayHintResolveRequest,
   type SignatureHelp,
@@ -10,7 +11,7 @@ import { codeLenses } from '../features/code-lenses.ts';
 import { aboutHint, inlayHints } from '../features/inlay-hints.ts';
 import { type Signature, signatureHelp } from '../features/signature-help.ts';
 import { markdown, placeOf, positionOf, rangeOf } from './convert.ts';
-import { onDocument, type Registration } from './registration.ts';
+import { onDocument, onItem, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
 
 const helpOf = ({ label, markdown: text, parameters, active }: Signature): SignatureHelp => ({
@@ -39,20 +40,14 @@ const asksLater = ({ client }: Session): boolean =>
 const uriOf = (data: unknown): string =>
   typeof data === 'object' && data !== null && 'uri' in data && typeof data.uri === 'string' ? data.uri : '';
 
-const resolveHint: Registration = (connection, session) => {
-  connection.onRequest(InlayHintResolveRequest.type, (hint) => {
-    try {
-      const snapshot = session.snapshot(uriOf(hint.data));
-      const { line, column } = placeOf(hint.position);
-      const text = typeof hint.label === 'string' ? hint.label : '';
-      const about = snapshot === null ? null : aboutHint(snapshot, line, column, text);
-      return about === null ? hint : { ...hint, tooltip: about };
-    } catch (error) {
-      session.fail(InlayHintResolveRequest.method, error);
-      return hint;
-    }
-  });
-};
+/** A hint with what is told of it; as it was where the text has no such hint any more. */
+function resolved(hint: InlayHint, session: Session): InlayHint {
+  const snapshot = session.snapshot(uriOf(hint.data));
+  const { line, column } = placeOf(hint.position);
+  const text = typeof hint.label === 'string' ? hint.label : '';
+  const about = snapshot === null ? null : aboutHint(snapshot, line, column, text);
+  return about === null ? hint : { ...hint, tooltip: about };
+}
 
 /** What an editor shows beside the text of its own accord. */
 export const besideRequests: readonly Registration[] = [
@@ -64,7 +59,7 @@ export const besideRequests: readonly Registration[] = [
       paddingLeft: true,
     })),
   ),
-  resolveHint,
+  onItem(InlayHintResolveRequest.type, resolved),
   onDocument(CodeLensRequest.type, null, (snapshot, { textDocument }, session) =>
     session.shows(textDocument.uri).codeLens
       ? codeLenses(snapshot).map(({ span, title }) => ({

@@ -29,3 +29,22 @@ export function onDocument<P extends AboutDocument, R, PR, E, RO>(
     connection.onRequest(type.method, handler);
   };
 }
+
+/** Answers for an item that was sent before and is now wanted in full; it stays as it is where that fails. */
+export const onItem =
+  <T, E>(
+    type: RequestType<T, T, E> | ProtocolRequestType<T, T, never, E, void>,
+    answer: (item: T, session: Session) => T,
+  ): Registration =>
+  (connection, session) => {
+    const answered = (item: T): T => {
+      try {
+        return answer(item, session);
+      } catch (error) {
+        session.fail(type.method, error);
+        return item;
+      }
+    };
+    const handler: GenericRequestHandler<unknown, unknown> = answered;
+    connection.onRequest(type.method, handler);
+  };

@@ -1,4 +1,5 @@
 import {
+  type CompletionItem,
   CompletionRequest,
   CompletionResolveRequest,
   DocumentFormattingRequest,
@@ -44,7 +45,7 @@ import { navigationRequests } from './navigation-requests.ts';
 import { notesRequests } from './notes-requests.ts';
 import { previewRequests } from './preview-requests.ts';
 import { questionsRequests } from './questions-requests.ts';
-import { onDocument, type Registration } from './registration.ts';
+import { onDocument, onItem, type Registration } from './registration.ts';
 import type { Session } from './session.ts';
 import { typingRequests } from './typing-requests.ts';
 import { wellRequests } from './well-requests.ts';
@@ -63,18 +64,11 @@ const around = (session: Session, uri: string): Around => ({
   today: session.today(),
 });
 
-const resolveCompletion: Registration = (connection, session) => {
-  connection.onRequest(CompletionResolveRequest.type, (item) => {
-    try {
-      const about = item.data as About | undefined;
-      const text = about === undefined ? null : describeSuggestion(about);
-      return text === null ? item : { ...item, documentation: markdown(text) };
-    } catch (error) {
-      session.fail(CompletionResolveRequest.method, error);
-      return item;
-    }
-  });
-};
+function resolved(item: CompletionItem): CompletionItem {
+  const about = item.data as About | undefined;
+  const text = about === undefined ? null : describeSuggestion(about);
+  return text === null ? item : { ...item, documentation: markdown(text) };
+}
 
 /** Every request that is answered. */
 export const requests: readonly Registration[] = [
@@ -87,7 +81,7 @@ export const requests: readonly Registration[] = [
     const isUseful = found !== null && (found.unasked || context?.triggerCharacter !== ' ');
     return isUseful ? completionListOf(found, abilityOf(session)) : null;
   }),
-  resolveCompletion,
+  onItem(CompletionResolveRequest.type, resolved),
   onDocument(DocumentSymbolRequest.type, null, (snapshot) =>
     documentSymbols(snapshot).map((outline) => symbolOf(outline, snapshot.lines)),
   ),
