@@ -8,7 +8,8 @@ export const about: Formula = {
   caution: null,
 };
 
-const DAY = 86_400_000;
+/** Milliseconds of a day of the calendar. */
+export const DAY = 86_400_000;
 
 /**
  * Days from one date to another, both YYYY-MM-DD; negative where the second is the earlier.
@@ -29,12 +30,15 @@ export function dueDate(from: string, days: number): Outcome<string> {
   const due = new Date(start + days * DAY);
   const year = due.getUTCFullYear();
   if (!(year >= 1 && year <= 9999)) return refused('the due date is beyond the calendar');
-  return known(due.toISOString().slice(0, 10));
+  return known(dateAt(start + days * DAY));
 }
 
+/** The date of a midnight, YYYY-MM-DD. */
+export const dateAt = (midnight: number): string => new Date(midnight).toISOString().slice(0, 10);
+
 /** Milliseconds of a date's midnight; null for a date that the calendar does not have. */
-function midnight(date: string): number | null {
+export function midnight(date: string): number | null {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(date) || date.startsWith('0000')) return null;
   const time = Date.parse(`${date}T00:00:00Z`);
-  return Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== date ? null : time;
+  return Number.isNaN(time) || dateAt(time) !== date ? null : time;
 }

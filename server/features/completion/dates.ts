@@ -3,6 +3,7 @@ import { rememberedOfLine } from '../../../grammar/line-notes.ts';
 import { remembered } from '../../../grammar/remembered.ts';
 import type { Row, Slot } from '../../../grammar/table.ts';
 import type { Item, Line } from '../../../grammar/tree.ts';
+import { DAY, dateAt, daysBetween, midnight } from '../../calculations/dates/days.ts';
 import { lackedBy } from '../next-item.ts';
 import { type CompletionPlace, linesAbove, linesBelow } from './place.ts';
 import { depthsWritten, openSlots } from './slots.ts';
@@ -25,27 +26,27 @@ const datesAround = remembered((place: CompletionPlace): readonly string[] => [
   ...datesIn(linesBelow(place)),
 ]);
 
-const dayLong = 86_400_000;
 /** Work that took longer is not told day by day. */
 const mostDays = 40;
 
 /** Tests, disinfection and levels mostly follow within a week. */
 const daysAfter = 7;
 
-const dayAfter = (from: number, days: number): string => new Date(from + days * dayLong).toISOString().slice(0, 10);
+/** So many days from a date on, or back from it where `step` is -1, itself the first; none from what is no date. */
+function daysFrom(date: string | null | undefined, count: number, step: 1 | -1 = 1): readonly string[] {
+  const first = midnight(date ?? '');
+  return first === null ? [] : Array.from({ length: count }, (_, day) => dateAt(first + day * step * DAY));
+}
 
 /** The days behind the one on which the work was finished. */
-function daysAfterWork({ snapshot: { log } }: CompletionPlace): readonly string[] {
-  const last = Date.parse(log.finished?.date ?? '');
-  return Number.isNaN(last) ? [] : Array.from({ length: daysAfter }, (_, day) => dayAfter(last, day + 1));
-}
+const daysAfterWork = ({ snapshot: { log } }: CompletionPlace): readonly string[] =>
+  daysFrom(log.finished?.date, daysAfter + 1).slice(1);
 
 /** The days from the one on which the work began to the one on which it was finished. */
 function daysOfWork({ snapshot: { log } }: CompletionPlace): readonly string[] {
-  const first = Date.parse(log.began?.date ?? '');
-  const count = (Date.parse(log.finished?.date ?? '') - first) / dayLong + 1;
-  if (!(count > 0 && count <= mostDays)) return [];
-  return Array.from({ length: count }, (_, day) => dayAfter(first, day));
+  const days = daysBetween(log.began?.date ?? '', log.finished?.date ?? '');
+  const count = days.ok ? days.value + 1 : 0;
+  return count > 0 && count <= mostDays ? daysFrom(log.began?.date, count) : [];
 }
 
 /** Days looked through for one of a certain number, and for one of a certain month and number. */
@@ -58,11 +59,8 @@ interface Meant {
 
 /** The days from one on, or back from it, of which month and day, or the day alone, begin so. */
 function daysBeginning(from: string | null, typed: string, step: 1 | -1): readonly string[] {
-  const first = Date.parse(from ?? '');
-  if (Number.isNaN(first)) return [];
   const [most, told] = typed.includes('-') ? [aYear, 'MM-DD'.length] : [aMonth, 'DD'.length];
-  const days = Array.from({ length: most }, (_, days) => dayAfter(first, days * step));
-  return days.filter((date) => date.slice(-told).startsWith(typed));
+  return daysFrom(from, most, step).filter((date) => date.slice(-told).startsWith(typed));
 }
 
 /**

@@ -1,5 +1,6 @@
 import * as l10n from '@vscode/l10n';
 import type { Moment, Period } from '../../../grammar/tree.ts';
+import { midnight } from '../../calculations/dates/days.ts';
 
 const weekdays = (): readonly string[] => [
   l10n.t('Sunday'),
@@ -26,14 +27,6 @@ const months = (): readonly string[] => [
   l10n.t('December'),
 ];
 
-/** Midnight of a date, in ms; null for one that no calendar has. */
-function dayOf(date: string | null): number | null {
-  const [year, month, day] = (date ?? '').split('-').map(Number);
-  if (year === undefined || month === undefined || day === undefined) return null;
-  const time = Date.UTC(year, month - 1, day);
-  return new Date(time).getUTCDate() === day ? time : null;
-}
-
 function dayText(day: number): string {
   const at = new Date(day);
   const [weekday = '', month = ''] = [weekdays()[at.getUTCDay()], months()[at.getUTCMonth()]];
@@ -42,7 +35,7 @@ function dayText(day: number): string {
 
 /** A date in words, a time of day as it stands; null for a date that no calendar has. */
 export function momentText({ date, time }: Moment): string | null {
-  const day = dayOf(date);
+  const day = midnight(date ?? '');
   if (day === null) return date === null ? time : null;
   return time === null ? dayText(day) : `${dayText(day)}, ${time}`;
 }
@@ -58,7 +51,7 @@ export function durationText(minutes: number): string {
 const minute = 60_000;
 
 function instantOf({ date, time }: Moment): number | null {
-  const day = dayOf(date);
+  const day = midnight(date ?? '');
   const [hours, minutes] = (time ?? '').split(':').map(Number);
   return day === null || hours === undefined || minutes === undefined ? null : day + (hours * 60 + minutes) * minute;
 }
