@@ -232,3 +232,7 @@ export function readLine(text: string, context: Context): { line: Line; next: Co
   });
   return { line, next };
 }
+
+/** A line as it is read in an open section, where what hangs on a string has one to hang on. */
+export const readInside = (section: string | null, text: string): Line =>
+  readLine(text, { section, hasString: true }).line;

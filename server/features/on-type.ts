@@ -1,4 +1,4 @@
-import { readLine } from '../../grammar/sections.ts';
+import { readInside } from '../../grammar/sections.ts';
 import { spanAt } from '../../grammar/span.ts';
 import type { Line } from '../../grammar/tree.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
@@ -45,7 +45,7 @@ function replaced(number: number, before: string, text: string): readonly Edit[]
 const meantLines = (snapshot: Snapshot, last: number): readonly (readonly [number, Line, string])[] =>
   blockAbove(snapshot, last).map(([number, line]) => {
     const text = topSaidAgain(line, baseOf(snapshot.tree.lines[number - 1]));
-    const meant = text === null ? line : readLine(text, { section: line.section, hasString: true }).line;
+    const meant = text === null ? line : readInside(line.section, text);
     return [number, meant, line.text] as const;
   });
 

@@ -1,4 +1,4 @@
-import { readLine } from '../../grammar/sections.ts';
+import { readInside } from '../../grammar/sections.ts';
 import { type Row, rowById, rowByKeyword } from '../../grammar/table.ts';
 import { unitById, unitBySpelling } from '../../grammar/units.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
@@ -82,8 +82,7 @@ function splitOf(row: Row, cells: Cells, rows: readonly Cells[], tops: boolean, 
   return /\d/.test(first) ? { depths: first, rest } : null;
 }
 
-const problemsOf = (text: string, section: string): number =>
-  readLine(text, { section, hasString: true }).line.problems.length;
+const problemsOf = (text: string, section: string): number => readInside(section, text).problems.length;
 
 /** In strata the first words are the ground whatever they say, and a figure behind them belongs to something else; else null. */
 function isGround(section: string, at: number, cell: string): boolean | null {
@@ -126,7 +125,7 @@ function linesOf(rows: readonly Cells[], section: string, row: Row, fileUnit: st
 }
 
 const inColumns = (lines: readonly string[], section: string): readonly string[] =>
-  linedUp(lines.map((text) => readLine(`  ${text}`, { section, hasString: true }).line)).texts;
+  linedUp(lines.map((text) => readInside(section, `  ${text}`))).texts;
 
 const waits = /^\s*[-–—]?\s*$/;
 

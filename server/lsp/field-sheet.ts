@@ -1,5 +1,5 @@
 import { splitLines } from '../../grammar/characters.ts';
-import { readLine } from '../../grammar/sections.ts';
+import { readInside } from '../../grammar/sections.ts';
 import type { Snapshot } from '../analysis/snapshot.ts';
 import { asPasted, type PastedRows, pastedRows, placeOfRows } from '../features/paste.ts';
 import type { Position } from '../features/position.ts';
@@ -19,7 +19,7 @@ const isMost = (rows: readonly string[], holds: (row: string) => boolean): boole
 
 /** True where the rows are lines of the section already, or bring sections of their own. */
 function isNotation(rows: readonly string[], section: string): boolean {
-  const lines = rows.map((row) => readLine(`  ${row.trim()}`, { section, hasString: true }).line);
+  const lines = rows.map((row) => readInside(section, `  ${row.trim()}`));
   return lines.some(({ keyword }) => keyword !== null) || lines.every(({ problems }) => problems.length === 0);
 }
 

@@ -1,5 +1,5 @@
 import { rememberedOfLine } from '../../../grammar/line-notes.ts';
-import { readLine } from '../../../grammar/sections.ts';
+import { readInside } from '../../../grammar/sections.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import { depthCells, isWritable } from './cells.ts';
@@ -17,7 +17,7 @@ const isInterval = (line: Line): boolean => line.keyword === null && line.depths
 /** The line with its depths in their columns and everything behind them as it was typed; as it was where that would change what it says. */
 function withDepths(line: Line, text: string): string {
   if (text === line.text || inOneBlank(text) === inOneBlank(line.text)) return text;
-  const again = readLine(text, { section: line.section, hasString: true }).line;
+  const again = readInside(line.section, text);
   const said = line.problems.filter(({ code }) => code !== 'interval-without-dash');
   return meaningOf(again) === meaningOf({ ...line, problems: said }) ? text : line.text;
 }

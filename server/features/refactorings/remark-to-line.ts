@@ -1,5 +1,5 @@
 import * as l10n from '@vscode/l10n';
-import { readLine } from '../../../grammar/sections.ts';
+import { readInside } from '../../../grammar/sections.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
 import { areSame, depthsOn } from '../depths.ts';
@@ -48,9 +48,11 @@ const patterns: readonly Pattern[] = [
   },
 ];
 
-const isRead = ({ section, line }: Told): boolean => {
-  const read = readLine(`  ${line}`, { section, hasString: true }).line;
-  return read.row !== null && read.section === section && read.problems.length === 0;
+const bodyOf = ({ line, section }: Told): Line => readInside(section, `  ${line}`);
+
+const isRead = (told: Told): boolean => {
+  const { row, section, problems } = bodyOf(told);
+  return row !== null && section === told.section && problems.length === 0;
 };
 
 /** A part of a remark that is a line of its own, and what is left of the remark without it. */
@@ -89,8 +91,6 @@ function withRemark({ text, remark }: Line, left: string): string {
 }
 
 const metresOf = (line: Line, { log }: Snapshot): number | null => depthsOn(line, log.units)[0]?.metres ?? null;
-
-const bodyOf = ({ line, section }: Told): Line => readLine(`  ${line}`, { section, hasString: true }).line;
 
 /** True where the section has a line of that kind at that depth already. */
 function isThere(told: Told, snapshot: Snapshot): boolean {

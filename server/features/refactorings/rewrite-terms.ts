@@ -1,5 +1,5 @@
 import * as l10n from '@vscode/l10n';
-import { readLine } from '../../../grammar/sections.ts';
+import { readInside } from '../../../grammar/sections.ts';
 import type { Line } from '../../../grammar/tree.ts';
 import { meaningOf } from '../../../grammar/write.ts';
 import type { Snapshot } from '../../analysis/snapshot.ts';
@@ -8,7 +8,7 @@ import { type Change, changeOf, type Piece, withPieces, withPiecesInColumns } fr
 import { linesOf, type Refactoring } from './refactoring.ts';
 
 const saysTheSame = (line: Line, text: string): boolean =>
-  meaningOf(readLine(text, { section: line.section, hasString: true }).line) === meaningOf(line);
+  meaningOf(readInside(line.section, text)) === meaningOf(line);
 
 /** A line with as many of the pieces as leave its meaning: all of them, else one after the other. */
 function rewithPieces(line: Line, pieces: readonly Piece[]): string {
